@@ -1,0 +1,84 @@
+import { z } from 'zod';
+import { day, id, recordSides, urgency, version, words } from './common.ts';
+
+/** linkIds are stable for ever: record id, side, detail. */
+export const linkId = z.string().regex(/^[a-z0-9]+([.-][a-z0-9]+)*$/, 'is not a linkId');
+
+const option = z.strictObject({
+  /** What is stored. */
+  code: words,
+  /** What is shown. */
+  display: words,
+  normal: z.boolean(),
+});
+
+const common = {
+  /** `<record>` or `<record>.right`, `<record>.left`, `<record>.side`. */
+  linkId,
+  /** Label with its side. */
+  label: words,
+  /** Label without its side. */
+  base: words,
+  side: z.enum(['none', 'left', 'right']),
+  /** Record that it comes from. */
+  record: id,
+  /** Manoeuvre that it comes from. */
+  manoeuvre: id,
+  code: z.string().optional(),
+  codeDisplay: words.optional(),
+};
+
+/** One field of a form; plain text only, so that a release is frozen whole. */
+export const formField = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('finding'), ...common, /** The words for normal. */ normal: words, /** linkId of the detail line. */ detail: linkId, /** linkId of the reason for not examining. */ reason: linkId }),
+  z.strictObject({ kind: z.literal('scale'), ...common, scale: id, scaleTitle: words, options: z.array(option).min(2) }),
+  z.strictObject({ kind: z.literal('choice'), ...common, options: z.array(option).min(2) }),
+  z.strictObject({ kind: z.literal('quantity'), ...common, /** UCUM. */ unit: words, /** Unit as shown. */ unitLabel: words, min: z.number(), max: z.number(), /** Normal limit or range in words. */ normal: words.optional() }),
+  z.strictObject({ kind: z.literal('text'), ...common }),
+]);
+export type FormField = z.infer<typeof formField>;
+
+/** One manoeuvre on the form: its cautions, then its fields. */
+export const formItem = z.strictObject({
+  manoeuvre: id,
+  title: words,
+  sides: recordSides,
+  sensitive: z.boolean(),
+  /** Position ids by stage as planned. */
+  positions: z.array(id).min(1),
+  cautions: z.array(words),
+  redFlags: z.array(z.strictObject({ urgency, finding: words, action: words })),
+  fields: z.array(formField),
+});
+export type FormItem = z.infer<typeof formItem>;
+
+/** One system of the form, in run-sheet order. */
+export const formSection = z.strictObject({
+  /** System id; with a number after it when the run sheet comes back to the system. */
+  linkId,
+  system: id,
+  title: words,
+  /** Position that its first item is done in, for the mark at the edge. */
+  position: id,
+  items: z.array(formItem).min(1),
+});
+export type FormSection = z.infer<typeof formSection>;
+
+/** The one value that every format of a form is rendered from. */
+export const form = z.strictObject({
+  id,
+  title: words,
+  purpose: words,
+  leavesOut: words,
+  url: z.url({ protocol: /^https$/ }),
+  version,
+  /** `draft` at next, `active` once released, `retired` when withdrawn. */
+  status: z.enum(['draft', 'active', 'retired']),
+  date: day,
+  publisher: words,
+  copyright: words,
+  /** SHA-256 of the canonical JSON without version, status, date and publisher, as hex. */
+  hash: z.string().regex(/^[0-9a-f]{64}$/),
+  sections: z.array(formSection).min(1),
+});
+export type Form = z.infer<typeof form>;

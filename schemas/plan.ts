@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { id } from './common.ts';
+
+/** What is to be examined, and what this patient and this room allow. */
+export const planRequest = z.strictObject({
+  /** Id of a stock exam. Exactly one of `form`, `manoeuvres`, `systems` is given. */
+  form: id.optional(),
+  /** Manoeuvre ids. */
+  manoeuvres: z.array(id).min(1).optional(),
+  /** System ids: every manoeuvre of each. */
+  systems: z.array(id).min(1).optional(),
+  /** Minutes there are. */
+  minutes: z.number().positive().optional(),
+  /** Position the patient is in at the start. */
+  start: id.optional(),
+  /** Positions the patient cannot take. */
+  cannot: z.array(id).optional(),
+  /** Instruments that are missing. */
+  without: z.array(id).optional(),
+  /** Manoeuvres to leave for last where the order allows. */
+  last: z.array(id).optional(),
+  /** Sides not to examine. */
+  avoidSides: z.array(z.enum(['left', 'right'])).optional(),
+  /** Multiplies position-change times; 1 for an able adult. */
+  pace: z.number().positive().optional(),
+}).refine((r) => [r.form, r.manoeuvres, r.systems].filter((x) => x !== undefined).length === 1, 'names none or several of "form", "manoeuvres", "systems"; give exactly one');
+export type PlanRequest = z.infer<typeof planRequest>;
+
+/** One step of a run sheet: one stage of one manoeuvre. */
+export const planStep = z.strictObject({
+  manoeuvre: id,
+  /** Stage number, from 1. */
+  stage: z.int().positive(),
+  position: id,
+  exposure: z.array(id),
+  examiner: id,
+  instruments: z.array(id),
+  /** Seconds elapsed when the step starts. */
+  start: z.number().nonnegative(),
+  seconds: z.number().positive(),
+});
+export type PlanStep = z.infer<typeof planStep>;
+
+/** A run sheet. */
+export const plan = z.strictObject({
+  steps: z.array(planStep),
+  /** What the request names and the sheet does not hold, with the reason in words. */
+  leftOut: z.array(z.strictObject({ manoeuvre: id, reason: z.string().min(1) })),
+  /** Instrument ids to lay out. */
+  layOut: z.array(id),
+  totals: z.strictObject({
+    /** Everything: steps and position changes. */
+    seconds: z.number().nonnegative(),
+    positionChanges: z.int().nonnegative(),
+    /** Seconds of position changes, the first from `start` included. */
+    positionSeconds: z.number().nonnegative(),
+    exposureChanges: z.int().nonnegative(),
+    examinerMoves: z.int().nonnegative(),
+  }),
+  /** Whether the least was proven. */
+  optimal: z.strictObject({ positionSeconds: z.boolean() }),
+  /** Proven lower bound. */
+  bound: z.strictObject({ positionSeconds: z.number().nonnegative() }),
+});
+export type Plan = z.infer<typeof plan>;
