@@ -12,7 +12,9 @@ export const day = z.iso.date();
 export const words = z.string().trim().min(1, 'is empty');
 
 /** Semantic version, MAJOR.MINOR.PATCH. */
-export const version = z.string().regex(/^\d+\.\d+\.\d+$/, 'is not a version; write MAJOR.MINOR.PATCH, for example 1.0.0');
+export const version = z
+  .string()
+  .regex(/^\d+\.\d+\.\d+$/, 'is not a version; write MAJOR.MINOR.PATCH, for example 1.0.0');
 
 /** Which part of practice an entry belongs to; the catalogue's word. */
 export const scope = z.enum(['screening', 'complete', 'extended', 'intake', 'preparation']);

@@ -26,14 +26,36 @@ const common = {
   manoeuvre: id,
   code: z.string().optional(),
   codeDisplay: words.optional(),
+  /** Citation, in words, of the scale or of the normal figure. */
+  source: words.optional(),
 };
 
 /** One field of a form; plain text only, so that a release is frozen whole. */
 export const formField = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('finding'), ...common, /** The words for normal. */ normal: words, /** linkId of the detail line. */ detail: linkId, /** linkId of the reason for not examining. */ reason: linkId }),
-  z.strictObject({ kind: z.literal('scale'), ...common, scale: id, scaleTitle: words, options: z.array(option).min(2) }),
+  z.strictObject({
+    kind: z.literal('finding'),
+    ...common,
+    /** The words for normal. */ normal: words,
+    /** linkId of the detail line. */ detail: linkId,
+    /** linkId of the reason for not examining. */ reason: linkId,
+  }),
+  z.strictObject({
+    kind: z.literal('scale'),
+    ...common,
+    scale: id,
+    scaleTitle: words,
+    options: z.array(option).min(2),
+  }),
   z.strictObject({ kind: z.literal('choice'), ...common, options: z.array(option).min(2) }),
-  z.strictObject({ kind: z.literal('quantity'), ...common, /** UCUM. */ unit: words, /** Unit as shown. */ unitLabel: words, min: z.number(), max: z.number(), /** Normal limit or range in words. */ normal: words.optional() }),
+  z.strictObject({
+    kind: z.literal('quantity'),
+    ...common,
+    /** UCUM. */ unit: words,
+    /** Unit as shown. */ unitLabel: words,
+    min: z.number(),
+    max: z.number(),
+    /** Normal limit or range in words. */ normal: words.optional(),
+  }),
   z.strictObject({ kind: z.literal('text'), ...common }),
 ]);
 export type FormField = z.infer<typeof formField>;

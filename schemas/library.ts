@@ -4,6 +4,7 @@ import { clinic } from './clinic.ts';
 import { version } from './common.ts';
 import { evidence } from './evidence.ts';
 import { formDefinition } from './form-definition.ts';
+import { guide } from './guide.ts';
 import { protocol } from './protocol.ts';
 import { scale } from './scale.ts';
 import { source } from './source.ts';
@@ -19,6 +20,7 @@ export const library = z.strictObject({
   systems: z.array(system),
   /** In order of examination. */
   protocols: z.array(protocol),
+  guides: z.array(guide),
   positions: z.array(position),
   exposures: z.array(exposure),
   instruments: z.array(instrument),

@@ -2,28 +2,33 @@ import { z } from 'zod';
 import { id } from './common.ts';
 
 /** What is to be examined, and what this patient and this room allow. */
-export const planRequest = z.strictObject({
-  /** Id of a stock exam. Exactly one of `form`, `manoeuvres`, `systems` is given. */
-  form: id.optional(),
-  /** Manoeuvre ids. */
-  manoeuvres: z.array(id).min(1).optional(),
-  /** System ids: every manoeuvre of each. */
-  systems: z.array(id).min(1).optional(),
-  /** Minutes there are. */
-  minutes: z.number().positive().optional(),
-  /** Position the patient is in at the start. */
-  start: id.optional(),
-  /** Positions the patient cannot take. */
-  cannot: z.array(id).optional(),
-  /** Instruments that are missing. */
-  without: z.array(id).optional(),
-  /** Manoeuvres to leave for last where the order allows. */
-  last: z.array(id).optional(),
-  /** Sides not to examine. */
-  avoidSides: z.array(z.enum(['left', 'right'])).optional(),
-  /** Multiplies position-change times; 1 for an able adult. */
-  pace: z.number().positive().optional(),
-}).refine((r) => [r.form, r.manoeuvres, r.systems].filter((x) => x !== undefined).length === 1, 'names none or several of "form", "manoeuvres", "systems"; give exactly one');
+export const planRequest = z
+  .strictObject({
+    /** Id of a stock exam. Exactly one of `form`, `manoeuvres`, `systems` is given. */
+    form: id.optional(),
+    /** Manoeuvre ids. */
+    manoeuvres: z.array(id).min(1).optional(),
+    /** System ids: every manoeuvre of each. */
+    systems: z.array(id).min(1).optional(),
+    /** Minutes there are. */
+    minutes: z.number().positive().optional(),
+    /** Position the patient is in at the start. */
+    start: id.optional(),
+    /** Positions the patient cannot take. */
+    cannot: z.array(id).optional(),
+    /** Instruments that are missing. */
+    without: z.array(id).optional(),
+    /** Manoeuvres to leave for last where the order allows. */
+    last: z.array(id).optional(),
+    /** Sides not to examine. */
+    avoidSides: z.array(z.enum(['left', 'right'])).optional(),
+    /** Multiplies position-change times; 1 for an able adult. */
+    pace: z.number().positive().optional(),
+  })
+  .refine(
+    (r) => [r.form, r.manoeuvres, r.systems].filter((x) => x !== undefined).length === 1,
+    'names none or several of "form", "manoeuvres", "systems"; give exactly one',
+  );
 export type PlanRequest = z.infer<typeof planRequest>;
 
 /** One step of a run sheet: one stage of one manoeuvre. */

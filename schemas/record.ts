@@ -10,7 +10,10 @@ const common = {
   /** Sides asked for; default `none`. */
   sides: recordSides.default('none'),
   /** LOINC code, only where one truly exists, with its official name in `codeDisplay`. */
-  code: z.string().regex(/^\d{1,7}-\d$/, 'is not a LOINC code').optional(),
+  code: z
+    .string()
+    .regex(/^\d{1,7}-\d$/, 'is not a LOINC code')
+    .optional(),
   /** The unedited official LOINC name of `code`. */
   codeDisplay: words.optional(),
 };
@@ -59,5 +62,11 @@ export const quantityRecord = z.strictObject({
 export const textRecord = z.strictObject({ kind: z.literal('text'), ...common });
 
 /** One field that a form collects. */
-export const record = z.discriminatedUnion('kind', [findingRecord, scaleRecord, choiceRecord, quantityRecord, textRecord]);
+export const record = z.discriminatedUnion('kind', [
+  findingRecord,
+  scaleRecord,
+  choiceRecord,
+  quantityRecord,
+  textRecord,
+]);
 export type Record = z.infer<typeof record>;

@@ -15,7 +15,10 @@ export const source = z.strictObject({
   container: words.optional(),
   /** Where in it the facts used stand: table, section, chapter. */
   where: words,
-  doi: z.string().regex(/^10\.\d{4,}\/\S+$/, 'is not a DOI; write it as 10.…/…').optional(),
+  doi: z
+    .string()
+    .regex(/^10\.\d{4,}\/\S+$/, 'is not a DOI; write it as 10.…/…')
+    .optional(),
   /** PubMed number. */
   pmid: z.string().regex(/^\d+$/).optional(),
   url: z.url({ protocol: /^https?$/ }).optional(),

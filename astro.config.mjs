@@ -1,0 +1,40 @@
+// @ts-check
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+
+/** Packages with compiled code or data files of their own: Node loads them, the bundler leaves them alone. */
+const loadedByNode = ['@myriaddreamin/typst-ts-node-compiler', 'pagefind', 'subset-font'];
+
+export default defineConfig({
+  output: 'static',
+  // Canonical links of pages only; forms carry a fixed address of their own.
+  ...(process.env.SITE_URL ? { site: process.env.SITE_URL } : {}),
+  base: process.env.BASE_PATH ?? '/',
+  trailingSlash: 'always',
+  server: { port: Number(process.env.PORT ?? 4321) },
+  integrations: [mdx()],
+  // Highlighted code would come with style attributes, which the policy below refuses.
+  markdown: { syntaxHighlight: false },
+  devToolbar: { enabled: false },
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
+      // The search index is WebAssembly.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+    },
+  },
+  vite: {
+    // An inlined script could no longer import the search index by its own address.
+    build: { assetsInlineLimit: 0 },
+    ssr: { external: loadedByNode },
+  },
+});

@@ -1,0 +1,39 @@
+import { parseArgs } from 'node:util';
+import { faultLine } from '../library/faults.ts';
+import { loadLibrary } from '../library/load.ts';
+
+const help = `npm run check [-- DIR] [--json]
+
+Checks a content folder (default "content") without building anything.
+Prints one line per fault, path:line:column  message, and exits with 1;
+prints a summary and exits with 0 when there is none. Warnings go to
+standard error and do not fail the check.
+
+  --json   prints the faults as [{file,line,column,rule,message}]
+  --help   this text`;
+
+/** Runs the check and returns the exit code. */
+function main(): number {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { json: { type: 'boolean' }, help: { type: 'boolean' } },
+  });
+  if (values.help) return print(help, 0);
+  const root = positionals[0] ?? 'content';
+  const { library, faults, warnings } = loadLibrary(root, { today: new Date().toISOString().slice(0, 10) });
+  for (const warning of warnings) process.stderr.write(`warning  ${faultLine(warning)}\n`);
+  if (values.json) return print(JSON.stringify(faults, null, 1), faults.length > 0 ? 1 : 0);
+  if (library === undefined) return print(faults.map(faultLine).join('\n'), 1);
+  const count = library.protocols.reduce((sum, { manoeuvres }) => sum + manoeuvres.length, 0);
+  return print(
+    `No fault in ${root}: ${library.protocols.length} systems, ${count} manoeuvres, ${library.values.length} values, ${library.sources.length} sources.`,
+    0,
+  );
+}
+
+function print(text: string, code: number): number {
+  process.stdout.write(`${text}\n`);
+  return code;
+}
+
+process.exitCode = main();

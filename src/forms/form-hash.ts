@@ -1,0 +1,16 @@
+import type { Form } from '../../schemas/form.ts';
+import { canonicalJson, sha256 } from '../library/hash.ts';
+
+/** Parts of a form that may change without changing what it asks. */
+const unhashed = new Set(['hash', 'version', 'status', 'date', 'publisher']);
+
+/** SHA-256, as hex, of a form's canonical JSON without version, status, date and publisher. */
+export function formHash(form: Omit<Form, 'hash'>): string {
+  const content = Object.entries(form).filter(([key]) => !unhashed.has(key));
+  return sha256(canonicalJson(Object.fromEntries(content)));
+}
+
+/** The short code printed on every sheet: the first 8 digits of the hash in two groups, `1a2b-3c4d`. */
+export function shortCode(hash: string): string {
+  return `${hash.slice(0, 4)}-${hash.slice(4, 8)}`;
+}

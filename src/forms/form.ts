@@ -1,0 +1,46 @@
+import type { Form } from '../../schemas/form.ts';
+import type { FormDefinition } from '../../schemas/form-definition.ts';
+import type { Library } from '../../schemas/library.ts';
+import type { PlanStep } from '../../schemas/plan.ts';
+import { planRequest } from '../plan/plan.ts';
+import { formHash } from './form-hash.ts';
+import { loincNotice } from './loinc.ts';
+import { sectionsOf } from './sections.ts';
+
+/** Gives the steps of an examination in the order in which they are done. */
+export type Order = (library: Library, formId: string) => readonly PlanStep[];
+
+/**
+ * The draft of a form: the one value that every format is rendered from, in run-sheet order, in plain text throughout.
+ * Throws when the library has no such form, or when the run sheet can't hold all of it.
+ */
+export function buildForm(library: Library, formId: string, order: Order = runSheetOrder): Form {
+  const definition = definitionOf(library, formId);
+  const sections = sectionsOf(library, order(library, formId));
+  const content = { ...identityOf(definition), copyright: copyrightOf(definition, sections), sections };
+  return { ...content, hash: formHash(content) };
+}
+
+function definitionOf(library: Library, formId: string): FormDefinition {
+  const definition = library.forms.find(({ id }) => id === formId);
+  if (definition !== undefined) return definition;
+  throw new Error(`There is no form "${formId}"; forms are ${library.forms.map(({ id }) => id).join(', ')}.`);
+}
+
+function identityOf(definition: FormDefinition): Omit<Form, 'hash' | 'sections' | 'copyright'> {
+  const { id, title, purpose, leavesOut, url, version, publisher, drafted } = definition;
+  return { id, title, purpose, leavesOut, url, version, status: 'draft', date: drafted, publisher };
+}
+
+/** LOINC's notice stands wherever one of its codes does. */
+function copyrightOf({ copyright }: FormDefinition, sections: Form['sections']): string {
+  const fields = sections.flatMap(({ items }) => items.flatMap((item) => item.fields));
+  return fields.some(({ code }) => code !== undefined) ? `${copyright} ${loincNotice}` : copyright;
+}
+
+function runSheetOrder(library: Library, formId: string): readonly PlanStep[] {
+  const { steps, leftOut } = planRequest(library, { form: formId });
+  if (leftOut.length === 0) return steps;
+  const missing = leftOut.map(({ manoeuvre, reason }) => `${manoeuvre} (${reason})`);
+  throw new Error(`The run sheet of form "${formId}" can't hold ${missing.join(', ')}.`);
+}

@@ -1,0 +1,19 @@
+import { createHash } from 'node:crypto';
+
+/** JSON with sorted keys and no white space: the same value always gives the same text. */
+export function canonicalJson(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map((item) => canonicalJson(item ?? null)).join(',')}]`;
+  if (typeof value === 'object' && value !== null) {
+    const parts = Object.entries(value)
+      .filter(([, item]) => item !== undefined)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, item]) => `${JSON.stringify(key)}:${canonicalJson(item)}`);
+    return `{${parts.join(',')}}`;
+  }
+  return JSON.stringify(value);
+}
+
+/** SHA-256 of UTF-8 text, as 64 hex digits. */
+export function sha256(text: string): string {
+  return createHash('sha256').update(text, 'utf8').digest('hex');
+}

@@ -1,0 +1,31 @@
+import { knownIds } from './known-ids.ts';
+import { orderCycle } from './order-cycle.ts';
+import { overdueReview } from './overdue-review.ts';
+import { pageName } from './page-name.ts';
+import { patientWording } from './patient-wording.ts';
+import { positionChanges } from './position-changes.ts';
+import { records } from './records.ts';
+import { redFlags } from './red-flags.ts';
+import { references } from './references.ts';
+import type { Rule } from './rule.ts';
+import { synonyms } from './synonyms.ts';
+import { techniqueSteps } from './technique-steps.ts';
+import { uniqueIds } from './unique-ids.ts';
+import { units } from './units.ts';
+
+/** Every rule that content must obey. */
+export const rules: readonly Rule[] = [
+  uniqueIds,
+  knownIds,
+  references,
+  pageName,
+  orderCycle,
+  positionChanges,
+  patientWording,
+  techniqueSteps,
+  redFlags,
+  records,
+  synonyms,
+  units,
+  overdueReview,
+];

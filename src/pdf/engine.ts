@@ -1,0 +1,64 @@
+import { NodeCompiler, type NodeError, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
+import { dirname, resolve } from 'node:path';
+import { fontBlobs } from './fonts.ts';
+import { diagnosticText, exportText, TypesettingError, type Diagnostic } from './typesetting-error.ts';
+
+/** What is to be set: a template's path from src/pdf/templates/, and the value it reads as `json("data.json")`. */
+export interface PdfRequest {
+  template: string;
+  data: unknown;
+}
+
+/** Evictions that a cached result outlives unused. Fit, deck and sheets of one set follow each other and share results. */
+const cacheAge = 2;
+
+let shared: NodeCompiler | undefined;
+const compiler = (): NodeCompiler =>
+  (shared ??= NodeCompiler.create({ workspace: process.cwd(), fontArgs: [{ fontBlobs: fontBlobs() }] }));
+
+const fail = (engine: NodeCompiler, trouble: NodeError, template: string): never => {
+  const diagnostics: Diagnostic[] = engine.fetchDiagnostics(trouble);
+  throw new TypesettingError(diagnostics.map((one) => diagnosticText(one, template)).join('\n'));
+};
+
+/** Data reaches the template through a shadow file, never by evaluating it. */
+const compile = (engine: NodeCompiler, { template, data }: PdfRequest): NodeTypstDocument => {
+  const mainFilePath = resolve('src/pdf/templates', template);
+  engine.mapShadow(resolve(dirname(mainFilePath), 'data.json'), Buffer.from(JSON.stringify(data)));
+  const result = engine.compile({ mainFilePath, resetRead: true });
+  const trouble = result.takeError() ?? result.takeWarnings();
+  if (trouble) return fail(engine, trouble, template);
+  if (!result.result) throw new TypesettingError(`${template}  gave no document and no reason`);
+  return result.result;
+};
+
+const withDocument = <Answer>(
+  request: PdfRequest,
+  use: (engine: NodeCompiler, document: NodeTypstDocument) => Answer,
+): Answer => {
+  const engine = compiler();
+  try {
+    return use(engine, compile(engine, request));
+  } finally {
+    engine.evictCache(cacheAge);
+  }
+};
+
+const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: string): Uint8Array => {
+  try {
+    return engine.pdf(document, { pdfStandard: 'ua-1' });
+  } catch (error) {
+    throw new TypesettingError(exportText(String((error as Error).message), template), { cause: error });
+  }
+};
+
+/**
+ * Sets a template and exports it as tagged PDF/UA-1: same request, same bytes.
+ * Throws TypesettingError on any error or warning, a missing glyph, title or alternative text included.
+ */
+export const compilePdf = (request: PdfRequest): Uint8Array =>
+  withDocument(request, (engine, document) => exportPdf(engine, document, request.template));
+
+/** Values of the `metadata` elements that `selector` (for example `<fit>`) finds once the template is set. Throws like compilePdf. */
+export const queryDocument = (request: PdfRequest, selector: string): unknown[] =>
+  withDocument(request, (engine, document) => engine.query(document, { selector, field: 'value' }) as unknown[]);

@@ -1,0 +1,45 @@
+import type { Evidence, Ratio } from '../../schemas/evidence.ts';
+import { byId } from './references.ts';
+
+/**
+ * What a finding does to how likely a condition is, in words before numbers:
+ * "Neck veins judged raised: heart failure is more likely, LR+ 5.1 (3.2–7.9); when absent, less likely, LR− 0.66."
+ * Figures of sources that disagree follow.
+ */
+export function evidenceText(entry: Evidence, all: readonly Evidence[]): string {
+  const others = entry.disagreesWith
+    .map((id) => byId(all, id))
+    .map((other) => `${figures(other)} in ${lowerFirst(other.population)}`);
+  const disagreement = others.length === 0 ? '' : ` Another source: ${others.join('; ')}.`;
+  return `${entry.finding}: ${parts(entry).join('; ')}.${disagreement}`;
+}
+
+/** A ratio with its interval: "5.1 (3.2–7.9)". */
+export function ratioText({ value, low, high }: Ratio): string {
+  return low === undefined || high === undefined ? String(value) : `${value} (${low}–${high})`;
+}
+
+/** The likelihood ratios alone: "LR+ 2.7 (2.0–3.6), LR− 0.43". */
+export function figures(entry: Evidence): string {
+  const present = entry.present ? [`LR+ ${ratioText(entry.present)}`] : [];
+  const absent = entry.absent ? [`LR− ${ratioText(entry.absent)}`] : [];
+  return [...present, ...absent].join(', ');
+}
+
+function parts({ condition, present, absent }: Evidence): string[] {
+  const first = present ? [`${condition} is ${direction(present)}, LR+ ${ratioText(present)}`] : [];
+  if (!absent) return first;
+  const subject = present ? 'when absent,' : `when absent, ${condition} is`;
+  return [...first, `${subject} ${direction(absent)}, LR− ${ratioText(absent)}`];
+}
+
+/** An interval that holds 1 cannot tell more likely from less likely. */
+function direction({ value, low, high }: Ratio): string {
+  if (low !== undefined && high !== undefined && low <= 1 && high >= 1) return 'not clearly more or less likely';
+  if (value === 1) return 'as likely as before';
+  return value > 1 ? 'more likely' : 'less likely';
+}
+
+function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}
