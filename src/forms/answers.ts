@@ -1,5 +1,12 @@
 import type { Form, FormField, FormItem, FormSection } from '../../schemas/form.ts';
-import { abnormalOption, type AnswerOption, findingOptions, notExaminedOption, ownOption, reasonOptions } from './answer-options.ts';
+import {
+  abnormalOption,
+  type AnswerOption,
+  findingOptions,
+  notExaminedOption,
+  ownOption,
+  reasonOptions,
+} from './answer-options.ts';
 import { choiceSystem, codeSystems, scaleSystem } from './code-systems.ts';
 
 /** The answer that must have been given before another may be. */
@@ -60,7 +67,14 @@ function detailAnswer(field: Finding): Answer {
 
 function reasonAnswer(field: Finding): Answer {
   const when = { linkId: field.linkId, option: notExaminedOption };
-  return { linkId: field.reason, label: `${field.label}: reason not examined`, field, type: 'coded', options: reasonOptions, when };
+  return {
+    linkId: field.reason,
+    label: `${field.label}: reason not examined`,
+    field,
+    type: 'coded',
+    options: reasonOptions,
+    when,
+  };
 }
 
 function optionsOf(field: Optioned): AnswerOption[] {

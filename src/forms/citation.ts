@@ -2,7 +2,10 @@ import type { Library } from '../../schemas/library.ts';
 import type { Source } from '../../schemas/source.ts';
 
 /** The source of a scale or value in words, with the place in it; nothing when the library has no such source. */
-export function citation(library: Library, { source: id, where }: { source: string; where: string }): { source?: string } {
+export function citation(
+  library: Library,
+  { source: id, where }: { source: string; where: string },
+): { source?: string } {
   const source = library.sources.find((each) => each.id === id);
   return source === undefined ? {} : { source: sourceWords(source, where) };
 }

@@ -42,7 +42,15 @@ export function codebook(form: Form): string {
 function row(form: Form, section: string, answer: Answer): Row {
   const { field, linkId, label, when } = answer;
   return {
-    ...{ id: linkId, section, label, kind: kind(answer), ...measure(answer), options: options(answer), side: field.side },
+    ...{
+      id: linkId,
+      section,
+      label,
+      kind: kind(answer),
+      ...measure(answer),
+      options: options(answer),
+      side: field.side,
+    },
     ...own(answer),
     shown_when: when === undefined ? '' : `${when.linkId}=${when.option.code}`,
     ...{ manoeuvre: field.manoeuvre, record: field.record },

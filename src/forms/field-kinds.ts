@@ -1,16 +1,19 @@
 import type { FormField } from '../../schemas/form.ts';
 import type { Library } from '../../schemas/library.ts';
 import type { Record } from '../../schemas/record.ts';
+import { unitLabel } from '../text/numbers.ts';
 import { plainText } from '../text/plain.ts';
-import { unitLabel } from '../text/unit-label.ts';
+import { normalText } from '../text/value-text.ts';
 import { citation } from './citation.ts';
-import { normalRange } from './normal-range.ts';
 
 /** What fields of every kind have. */
 export type FieldHead = Pick<
   FormField,
   'linkId' | 'label' | 'base' | 'side' | 'record' | 'manoeuvre' | 'code' | 'codeDisplay'
 >;
+
+/** What stands beside the blank of a count or a ratio. */
+const unitless = 'number';
 
 type OfKind<K extends Record['kind']> = Extract<Record, { kind: K }>;
 type Option = Extract<FormField, { kind: 'choice' }>['options'][number];
@@ -36,7 +39,8 @@ export function fieldOfKind(library: Library, record: Record, head: FieldHead): 
 
 function scaleField(library: Library, record: OfKind<'scale'>, head: FieldHead): FormField {
   const scale = library.scales.find(({ id }) => id === record.scale);
-  if (scale === undefined) throw new Error(`The record "${record.id}" names the scale "${record.scale}", which the library does not have.`);
+  if (scale === undefined)
+    throw new Error(`The record "${record.id}" names the scale "${record.scale}", which the library does not have.`);
   const options = scale.grades.map(({ code, meaning, normal }) => ({ code, display: `${code} – ${meaning}`, normal }));
   return { kind: 'scale', ...head, ...citation(library, scale), scale: scale.id, scaleTitle: scale.title, options };
 }
@@ -47,13 +51,16 @@ function choiceOption(words: string, normal: string | undefined): Option {
 
 /** "above the jaw" → `above-the-jaw`: a code that says what it stands for. */
 function slug(words: string): string {
-  const ascii = words.normalize('NFKD').replace(/\p{Mark}/gu, '').toLowerCase();
+  const ascii = words
+    .normalize('NFKD')
+    .replace(/\p{Mark}/gu, '')
+    .toLowerCase();
   return ascii.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
 }
 
 function quantityField(library: Library, record: OfKind<'quantity'>, head: FieldHead): FormField {
   const { unit, min, max } = record;
   const value = record.value === undefined ? undefined : library.values.find(({ id }) => id === record.value);
-  const normal = value === undefined ? {} : { ...citation(library, value), normal: normalRange(value) };
-  return { kind: 'quantity', ...head, unit, unitLabel: unitLabel(unit), min, max, ...normal };
+  const normal = value === undefined ? {} : { ...citation(library, value), normal: normalText(value) };
+  return { kind: 'quantity', ...head, unit, unitLabel: unitLabel(unit) || unitless, min, max, ...normal };
 }

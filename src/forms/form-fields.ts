@@ -25,7 +25,9 @@ const placesBySides: { [S in Record['sides']]: Place[] } = {
 
 /** The fields that a record asks for: one, one for each side, or the side that was used and one. */
 export function formFields(library: Library, manoeuvre: string, record: Record): FormField[] {
-  const fields = placesBySides[record.sides].map((place) => fieldOfKind(library, record, head(manoeuvre, record, place)));
+  const fields = placesBySides[record.sides].map((place) =>
+    fieldOfKind(library, record, head(manoeuvre, record, place)),
+  );
   return record.sides === 'either' ? [sideField(manoeuvre, record), ...fields] : fields;
 }
 
@@ -45,5 +47,14 @@ function head(manoeuvre: string, record: Record, { suffix, side, words }: Place)
 function sideField(manoeuvre: string, { id, label }: Record): FormField {
   const options = ['Right', 'Left'].map((display) => ({ code: display.toLowerCase(), display, normal: false }));
   const words = `${label}: side used`;
-  return { kind: 'choice', linkId: `${id}.side`, label: words, base: words, side: 'none', record: id, manoeuvre, options };
+  return {
+    kind: 'choice',
+    linkId: `${id}.side`,
+    label: words,
+    base: words,
+    side: 'none',
+    record: id,
+    manoeuvre,
+    options,
+  };
 }

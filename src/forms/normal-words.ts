@@ -8,7 +8,12 @@ export function normalWords(field: FormField): string | undefined {
       return field.normal;
     case 'scale':
     case 'choice':
-      return field.options.filter(({ normal }) => normal).map(({ display }) => display).join('; ') || undefined;
+      return (
+        field.options
+          .filter(({ normal }) => normal)
+          .map(({ display }) => display)
+          .join('; ') || undefined
+      );
     case 'text':
       return undefined;
   }

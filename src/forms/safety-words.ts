@@ -16,14 +16,17 @@ export interface SafetyLine {
 
 /** The safety lines of an item in the order shown: consent, red flags, cautions. None may be hidden. */
 export function safetyLines(item: FormItem): SafetyLine[] {
-  const flags = item.redFlags.map(({ urgency, finding, action }) => `Red flag, ${urgencyWords[urgency]}: ${closed(finding)} ${action}`);
+  const flags = item.redFlags.map(
+    ({ urgency, finding, action }) => `Red flag, ${urgencyWords[urgency]}: ${closed(finding)} ${action}`,
+  );
   const cautions = item.cautions.map((caution) => `Caution: ${caution}`);
   return [...sensitiveLines(item), ...numbered(item, 'flag', flags), ...numbered(item, 'caution', cautions)];
 }
 
 function sensitiveLines({ manoeuvre, sensitive }: FormItem): SafetyLine[] {
   if (!sensitive) return [];
-  const text = 'Sensitive examination: only where indicated, trained and permitted. Explicit consent, a chaperone offered, the right to stop.';
+  const text =
+    'Sensitive examination: only where indicated, trained and permitted. Explicit consent, a chaperone offered, the right to stop.';
   return [{ linkId: `${manoeuvre}.sensitive`, text }];
 }
 

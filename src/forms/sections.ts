@@ -31,10 +31,13 @@ function newSection(library: Library, system: string, first: FormItem, earlier: 
 }
 
 function plannedOf(library: Library, steps: readonly PlanStep[]): Planned[] {
-  const manoeuvres = new Map(library.protocols.flatMap((protocol) => protocol.manoeuvres.map((each) => [each.id, each])));
+  const manoeuvres = new Map(
+    library.protocols.flatMap((protocol) => protocol.manoeuvres.map((each) => [each.id, each])),
+  );
   return [...Map.groupBy(steps, (step) => step.manoeuvre)].map(([id, stages]) => {
     const manoeuvre = manoeuvres.get(id);
-    if (manoeuvre === undefined) throw new Error(`The run sheet names the manoeuvre "${id}", which the library does not have.`);
+    if (manoeuvre === undefined)
+      throw new Error(`The run sheet names the manoeuvre "${id}", which the library does not have.`);
     return { manoeuvre, positions: stages.map(({ position }) => position) };
   });
 }

@@ -10,15 +10,21 @@ const allowed = new Map<string, string>([
 ]);
 
 /** Decimals carry a unit and both limits, once each; nothing carries any other extension. */
-export const extensions = itemInvariant('extensions', 'Only known extensions, of the right type, where they mean something.', (item) => [
-  ...(item.extension ?? []).flatMap((extension) => extensionFaults(extension, item)),
-  ...[...allowed.keys()].flatMap((url) => countFaults(url, item)),
-]);
+export const extensions = itemInvariant(
+  'extensions',
+  'Only known extensions, of the right type, where they mean something.',
+  (item) => [
+    ...(item.extension ?? []).flatMap((extension) => extensionFaults(extension, item)),
+    ...[...allowed.keys()].flatMap((url) => countFaults(url, item)),
+  ],
+);
 
 function extensionFaults(extension: Extension, { type }: QuestionnaireItem): string[] {
   const expected = allowed.get(extension.url);
-  if (expected === undefined) return [`found the extension "${extension.url}", expected one of ${[...allowed.keys()].join(', ')}`];
-  if (type !== 'decimal') return [`found the extension "${extension.url}" on a "${type}" item, expected it on "decimal" alone`];
+  if (expected === undefined)
+    return [`found the extension "${extension.url}", expected one of ${[...allowed.keys()].join(', ')}`];
+  if (type !== 'decimal')
+    return [`found the extension "${extension.url}" on a "${type}" item, expected it on "decimal" alone`];
   return expected in extension ? [] : [`found "${extension.url}" without ${expected}, expected ${expected}`];
 }
 

@@ -14,7 +14,10 @@ export const linkIds: Invariant = {
 function malformed(ids: (string | undefined)[]): string[] {
   return ids
     .filter((linkId) => !linkIdSchema.safeParse(linkId).success)
-    .map((linkId) => `linkId ${shown(linkId)} is not well formed; expected lower-case letters and digits joined by single "." or "-"`);
+    .map(
+      (linkId) =>
+        `linkId ${shown(linkId)} is not well formed; expected lower-case letters and digits joined by single "." or "-"`,
+    );
 }
 
 function repeated(ids: (string | undefined)[]): string[] {

@@ -9,16 +9,25 @@ export const options = itemInvariant('options', 'Choices offer distinct, fully c
 function choiceFaults({ answerOption = [], answerValueSet }: QuestionnaireItem): string[] {
   const codings = answerOption.flatMap(({ valueCoding }) => valueCoding ?? []);
   return [
-    ...(answerValueSet === undefined ? [] : ['found answerValueSet, expected the options themselves so that the form stands alone']),
+    ...(answerValueSet === undefined
+      ? []
+      : ['found answerValueSet, expected the options themselves so that the form stands alone']),
     ...(answerOption.length < 2 ? [`found ${answerOption.length} options, expected at least two`] : []),
     ...answerOption.flatMap(codingFaults),
-    ...repeats('code', codings.map(({ system, code }) => `${system}|${code}`)),
-    ...repeats('display', codings.map(({ display }) => display ?? '')),
+    ...repeats(
+      'code',
+      codings.map(({ system, code }) => `${system}|${code}`),
+    ),
+    ...repeats(
+      'display',
+      codings.map(({ display }) => display ?? ''),
+    ),
   ];
 }
 
 function codingFaults({ valueCoding, ...other }: QuestionnaireItemAnswerOption): string[] {
-  if (valueCoding === undefined) return [`found an option of type ${shown(Object.keys(other)[0])}, expected valueCoding`];
+  if (valueCoding === undefined)
+    return [`found an option of type ${shown(Object.keys(other)[0])}, expected valueCoding`];
   const missing = (['system', 'code', 'display'] as const).filter((key) => !valueCoding[key]?.trim());
   return missing.map((key) => `found an option without ${key}, expected system, code and display`);
 }

@@ -5,9 +5,11 @@ import { itemInvariant, shown } from './invariant.ts';
 
 /** Units are valid UCUM codes, named as such, with words to show. */
 export const units = itemInvariant('units', 'Units are UCUM.', ({ extension = [] }) =>
-  extension.filter(({ url }) => url === extensionUrls.unit).flatMap(({ valueCoding: { system, code, display } = {} }) => [
-    ...(system === codeSystems.ucum ? [] : [`found the unit system ${shown(system)}, expected ${codeSystems.ucum}`]),
-    ...(display?.trim() ? [] : ['found a unit without display, expected the unit as shown']),
-    ...ucumFault(code ?? ''),
-  ]),
+  extension
+    .filter(({ url }) => url === extensionUrls.unit)
+    .flatMap(({ valueCoding: { system, code, display } = {} }) => [
+      ...(system === codeSystems.ucum ? [] : [`found the unit system ${shown(system)}, expected ${codeSystems.ucum}`]),
+      ...(display?.trim() ? [] : ['found a unit without display, expected the unit as shown']),
+      ...ucumFault(code ?? ''),
+    ]),
 );
