@@ -36,7 +36,8 @@ function parts({ condition, present, absent }: Evidence): string[] {
 /** An interval that holds 1 cannot tell more likely from less likely. */
 function direction({ value, low, high }: Ratio): string {
   if (low !== undefined && high !== undefined && low <= 1 && high >= 1) return 'not clearly more or less likely';
-  if (value === 1) return 'as likely as before';
+  // Within a tenth of 1 the odds hardly move: a sign of LR+ 0.97 must not read as speaking against.
+  if (value > 0.9 && value < 1.1) return 'as likely as before';
   return value > 1 ? 'more likely' : 'less likely';
 }
 
