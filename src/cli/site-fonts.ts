@@ -17,7 +17,8 @@ const printableAscii = Array.from({ length: 95 }, (_, i) => String.fromCharCode(
 const without = (text: string, unwanted: string) => [...text].filter((c) => !unwanted.includes(c)).join('');
 
 const accented = 'éèêëáäåçïóöøü';
-const text = `${printableAscii}\u00a0–—‘’“”…·×÷±≤≥°µ½¼¾²³−→←↑↓§©${accented}`;
+const names = 'ÅÆÇÉÖØÜãâæîñòôõøùûýßčćęěğıłńřśşšůźžŁŞŠŽ';
+const text = `${printableAscii}\u00a0–—‘’“”…·×÷±≤≥°µ½¼¾²³₂−→←↑↓§©${accented}${names}`;
 const strong = `${without(printableAscii, '{}|~^\\`$@#*<>')}\u00a0–—‘’“”…·×≤≥°−→←${accented}`;
 const heading = `${without(printableAscii, '{}|~^\\`$@#*<>_[]"%=+')}\u00a0–—‘’${accented}`;
 

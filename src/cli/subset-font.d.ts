@@ -3,6 +3,6 @@ declare module 'subset-font' {
   export default function subsetFont(
     font: Buffer,
     text: string,
-    options: { targetFormat: 'woff2'; noHinting: boolean; keepFeatures: string[] },
+    options: { targetFormat: 'woff2' | 'truetype'; noHinting: boolean; keepFeatures?: string[] },
   ): Promise<Buffer>;
 }

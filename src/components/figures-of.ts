@@ -13,7 +13,7 @@ export interface ReferredIds {
 
 /** Returns the ids that a manoeuvre refers to in its prose, its records and its list of sources. */
 export function referredIds(manoeuvre: Manoeuvre): ReferredIds {
-  const inlines = linesOf(manoeuvre).flatMap(flattened);
+  const inlines = linesOf(manoeuvre).flat().flatMap(flattened);
   const ids = (type: Inline['type']) => inlines.flatMap((part) => ('id' in part && part.type === type ? [part.id] : []));
   const linked = inlines.flatMap((part) => (part.type === 'link' && part.to.kind === 'source' ? [part.to.id] : []));
   return {

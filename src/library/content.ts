@@ -24,7 +24,7 @@ import type { At } from './faults.ts';
 export interface Entry<T> {
   value: T;
   /** Place of the value at `path` inside the entry; of the entry itself without one. */
-  at(path?: readonly PropertyKey[]): At;
+  at: (path?: readonly PropertyKey[]) => At;
 }
 
 /** The nouns kept as YAML, and their types. */
@@ -64,20 +64,20 @@ export interface PlacedLine {
 export interface ManoeuvreDraft {
   value: Manoeuvre;
   /** Place of an attribute of `<Manoeuvre>`; of the tag itself where the attribute is not written. */
-  attribute(name: string): At;
+  attribute: (name: string) => At;
   /** Place of a `###` heading; of the tag where it is not written. */
-  heading(name: string): At;
+  heading: (name: string) => At;
   tell: PlacedLine[];
   technique: PlacedLine[];
   /** Place of an attribute of the nth `<Record>`. */
-  recordAttribute(index: number, name: string): At;
+  recordAttribute: (index: number, name: string) => At;
 }
 
 /** A protocol page as written. */
 export interface ProtocolDraft {
   value: Protocol;
   /** Place of a front-matter key. */
-  key(path?: readonly PropertyKey[]): At;
+  key: (path?: readonly PropertyKey[]) => At;
   manoeuvres: ManoeuvreDraft[];
 }
 

@@ -36,25 +36,33 @@ function reportKeys(
 function sentence(issue: Issue, value: unknown): string {
   const name = issue.path.length > 0 ? `"${issue.path.map(String).join('.')}"` : 'This entry';
   const found = valueAt(value, issue.path);
-  if (issue.code === 'invalid_type' && found === undefined)
-    return `${name} is missing. Expected ${typeName(issue.expected)}.`;
-  if (issue.code === 'invalid_type') return `${name} is ${show(found)}; expected ${typeName(issue.expected)}.`;
-  if (issue.code === 'invalid_value') return choice(name, found, issue.values.map(String));
-  if (issue.code === 'invalid_union') return union(name, found, issue);
-  if (issue.code === 'invalid_format' && issue.format === 'date')
-    return `${name} is ${show(found)}; expected a day written YYYY-MM-DD.`;
-  if (issue.code === 'too_small' && issue.origin === 'array')
-    return `${name} is empty; expected at least ${issue.minimum}.`;
-  return `${name} ${issue.message.startsWith('is ') || issue.message.startsWith('has ') || issue.message.startsWith('holds ') || issue.message.startsWith('lies ') || issue.message.startsWith('names ') ? issue.message : `is ${show(found)}: ${issue.message}`}${withFound(issue, found)}.`;
+  switch (issue.code) {
+    case 'invalid_type':
+      return found === undefined
+        ? `${name} is missing. Expected ${typeName(issue.expected)}.`
+        : `${name} is ${show(found)}; expected ${typeName(issue.expected)}.`;
+    case 'invalid_value':
+      return choice(name, found, issue.values.map(String));
+    case 'invalid_union':
+      return union(name, found, issue);
+    case 'invalid_format':
+      return issue.format === 'date'
+        ? `${name} is ${show(found)}; expected a day written YYYY-MM-DD.`
+        : `${name} ${said(issue.message)} (found ${show(found)}).`;
+    default:
+      return `${name} ${said(issue.message)}.`;
+  }
 }
 
-function withFound(issue: Issue, found: unknown): string {
-  return issue.code === 'invalid_format' && issue.message.startsWith('is ') ? ` (found ${show(found)})` : '';
+/** The schemas' own messages go on from the name ("is empty"); zod's stand alone. */
+function said(message: string): string {
+  return /^(is|has|holds|lies|names) /.test(message) ? message : `cannot be used: ${message}`;
 }
 
 function choice(name: string, found: unknown, values: string[]): string {
   if (found === undefined) return `${name} is missing. Expected one of ${values.join(', ')}.`;
-  return `${name} is ${show(found)}.${didYouMean(String(found), values)} Expected one of ${values.join(', ')}.`;
+  const hint = typeof found === 'string' ? didYouMean(found, values) : '';
+  return `${name} is ${show(found)}.${hint} Expected one of ${values.join(', ')}.`;
 }
 
 function union(name: string, found: unknown, issue: z.core.$ZodIssueInvalidUnion): string {

@@ -7,7 +7,7 @@ import { scale } from '../../schemas/scale.ts';
 import { source } from '../../schemas/source.ts';
 import { value } from '../../schemas/value.ts';
 import { examinerPlace, exposure, instrument, landmark, position, system, tool } from '../../schemas/vocabulary.ts';
-import type { Content, Report, TableName, Tables } from './content.ts';
+import type { Content, Entry, Report, TableName, Tables } from './content.ts';
 import type { ContentFile } from './read.ts';
 import { didYouMean } from './suggest.ts';
 import { readList, readSingle } from './yaml-table.ts';
@@ -59,15 +59,11 @@ export function readTables(files: readonly ContentFile[], report: Report): Conte
   return tables;
 }
 
-function readInto<Name extends TableName>(
-  tables: Content['tables'],
-  name: Name,
-  file: ContentFile,
-  report: Report,
-): void {
-  const kind: TableKind<Name> = tableKinds[name];
-  const read = kind.shape === 'list' ? readList : readSingle;
-  tables[name].push(...read(file, kind.schema, report));
+function readInto(tables: Content['tables'], name: TableName, file: ContentFile, report: Report): void {
+  const { shape, schema } = tableKinds[name] as TableKind<TableName>;
+  const read = shape === 'list' ? readList : readSingle;
+  // The name chooses both the table and its schema, which the compiler cannot follow.
+  (tables[name] as Entry<Tables[TableName]>[]).push(...read(file, schema, report));
 }
 
 function reportStray(file: ContentFile, report: Report): void {

@@ -9,7 +9,7 @@ import { reportIssues } from './schema-faults.ts';
 export interface YamlText {
   value: unknown;
   /** Place of the part at `path`, or of the nearest part around it that exists. */
-  at(path?: readonly PropertyKey[]): At;
+  at: (path?: readonly PropertyKey[]) => At;
 }
 
 /**

@@ -11,6 +11,8 @@ const unitLabels: Readonly<Record<string, string>> = {
   '[lb_av]': 'lb',
   deg: '°',
   'kg/m2': 'kg/m²',
+  a: 'years',
+  wk: 'weeks',
 };
 
 /** A UCUM unit code as people write it: `mm[Hg]` is "mmHg", `deg` is "°", `1` is nothing. */

@@ -2,7 +2,7 @@ import type { QuestionnaireItem } from '@medplum/fhirtypes';
 import { type Invariant, itemsOf, shown } from './invariant.ts';
 
 /** Codes of FHIR R4's required bindings on Questionnaire, abstract ones left out. Source: HL7 FHIR R4 (4.0.1), Questionnaire. */
-const bindings = {
+export const requiredBindings = {
   status: ['draft', 'active', 'retired', 'unknown'],
   type: [
     ...['group', 'display', 'boolean', 'decimal', 'integer', 'date', 'dateTime', 'time'],
@@ -35,7 +35,7 @@ function itemFaults(item: QuestionnaireItem): string[] {
   ];
 }
 
-function outside(where: string, binding: keyof typeof bindings, found: string | undefined): string[] {
-  if (found !== undefined && bindings[binding].includes(found)) return [];
-  return [`${where}: found ${shown(found)}, expected one of ${bindings[binding].join(', ')}`];
+function outside(where: string, binding: keyof typeof requiredBindings, found: string | undefined): string[] {
+  if (found !== undefined && requiredBindings[binding].includes(found)) return [];
+  return [`${where}: found ${shown(found)}, expected one of ${requiredBindings[binding].join(', ')}`];
 }

@@ -10,10 +10,10 @@ export type Tag = MdxJsxFlowElement | MdxJsxTextElement;
 export interface Attributes {
   tag: At;
   /** Value of an attribute; undefined when it is not written. A bare attribute is the empty string. */
-  get(name: string): string | undefined;
-  has(name: string): boolean;
+  get: (name: string) => string | undefined;
+  has: (name: string) => boolean;
   /** Place of an attribute; of the tag where it is not written. */
-  at(name: string): At;
+  at: (name: string) => At;
 }
 
 /** Which attributes a tag takes. */
@@ -24,47 +24,57 @@ export interface AttributeNames {
 
 /** Reads the attributes of a tag; unknown, repeated, missing, empty and computed ones are filed. */
 export function readAttributes(node: Tag, names: AttributeNames, file: string, report: Report): Attributes {
+  const read: Reading = { node, names, file, report, values: new Map(), places: new Map() };
+  node.attributes.forEach((attribute) => {
+    readAttribute(attribute, read);
+  });
   const tag = placeOf(node, file);
-  const known = [...names.required, ...(names.optional ?? [])];
-  const values = new Map<string, string>();
-  const places = new Map<string, At>();
-  for (const attribute of node.attributes) {
-    if (attribute.type !== 'mdxJsxAttribute' || (typeof attribute.value === 'object' && attribute.value !== null)) {
-      reportCode(attribute.position ? attribute : node, file, report);
-      if (attribute.type === 'mdxJsxAttribute') values.set(attribute.name, ' ');
-      continue;
-    }
-    const at = attribute.position ? placeOf(attribute, file) : tag;
-    if (!known.includes(attribute.name)) {
-      report(
-        at,
-        'unknown-attribute',
-        `"${attribute.name}" is not an attribute of <${String(node.name)}>.${didYouMean(attribute.name, known)} Attributes: ${known.join(', ')}.`,
-      );
-      continue;
-    }
-    if (values.has(attribute.name)) report(at, 'unknown-attribute', `"${attribute.name}" is written twice. Keep one.`);
-    values.set(attribute.name, attribute.value ?? '');
-    places.set(attribute.name, at);
-  }
-  for (const name of names.required) {
-    if (!values.has(name))
-      report(tag, 'missing-attribute', `<${String(node.name)}> has no "${name}". Write ${name}="…".`);
-    else if (values.get(name)?.trim() === '') {
-      if (values.get(name) === '')
-        report(
-          places.get(name) ?? tag,
-          'missing-attribute',
-          `"${name}" of <${String(node.name)}> is empty. Write its value.`,
-        );
-    }
-  }
+  for (const name of names.required) reportIfLacking(name, tag, read);
   return {
     tag,
-    get: (name) => values.get(name),
-    has: (name) => values.has(name),
-    at: (name) => places.get(name) ?? tag,
+    get: (name) => read.values.get(name),
+    has: (name) => read.values.has(name),
+    at: (name) => read.places.get(name) ?? tag,
   };
+}
+
+interface Reading {
+  node: Tag;
+  names: AttributeNames;
+  file: string;
+  report: Report;
+  values: Map<string, string>;
+  places: Map<string, At>;
+}
+
+/** Stands for a computed value, which is filed as code and not again as missing. */
+const computed = ' ';
+
+function readAttribute(attribute: Tag['attributes'][number], read: Reading): void {
+  const at = placeOf(attribute.position ? attribute : read.node, read.file);
+  if (attribute.type !== 'mdxJsxAttribute') return reportCode(attribute, read.file, read.report);
+  const { name, value } = attribute;
+  const known = [...read.names.required, ...(read.names.optional ?? [])];
+  if (typeof value === 'object' && value !== null) {
+    reportCode(attribute, read.file, read.report);
+    read.values.set(name, computed);
+  } else if (!known.includes(name)) {
+    const message = `"${name}" is not an attribute of <${String(read.node.name)}>.${didYouMean(name, known)} Attributes: ${known.join(', ')}.`;
+    read.report(at, 'unknown-attribute', message);
+  } else {
+    if (read.values.has(name)) read.report(at, 'unknown-attribute', `"${name}" is written twice. Keep one.`);
+    read.values.set(name, value ?? '');
+    read.places.set(name, at);
+  }
+}
+
+function reportIfLacking(name: string, tag: At, { node, values, places, report }: Reading): void {
+  const value = values.get(name);
+  const shown = String(node.name);
+  if (value === undefined) report(tag, 'missing-attribute', `<${shown}> has no "${name}". Write ${name}="…".`);
+  else if (value !== computed && value.trim() === '') {
+    report(places.get(name) ?? tag, 'missing-attribute', `"${name}" of <${shown}> is empty. Write its value.`);
+  }
 }
 
 /** Whether a node is a tag. */

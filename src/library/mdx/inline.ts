@@ -89,7 +89,7 @@ function readTarget(url: string): Target | undefined {
 
 function reportTag(node: Tag, reader: InlineReader): void {
   const name = node.name ?? '';
-  if (isHtml(name)) return reportCode(node, reader.file, reader.report);
+  if (isHtml(name)) return void reportCode(node, reader.file, reader.report);
   const reserved =
     name === 'Figure' ? ' <Figure> is reserved for drawings, which are not part of the format yet; leave it out.' : '';
   reader.report(

@@ -25,7 +25,7 @@ export function readManoeuvre(
 ): ManoeuvreDraft | undefined {
   const attributes = readAttributes(node, attributeNames, reader.file, reader.report);
   const head = readHead(attributes, allPositions, reader);
-  const sections = cutSections(node.children as RootContent[], reader);
+  const sections = cutSections(node.children, reader);
   const body = readBody(sections, reader);
   const records = readRecords(sections, reader);
   reportMissing(sections, body, attributes, reader);

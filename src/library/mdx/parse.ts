@@ -1,4 +1,4 @@
-import type { Root, RootContent, Yaml } from 'mdast';
+import type { Root, RootContent } from 'mdast';
 import type {} from 'mdast-util-mdx';
 import { remark } from 'remark';
 import remarkFrontmatter from 'remark-frontmatter';
@@ -33,7 +33,7 @@ export function parseMdx(file: ContentFile, report: Report): MdxTree | undefined
     );
     return undefined;
   }
-  const front = parseYaml((first as Yaml).value, file.file, report, 2);
+  const front = parseYaml(first.value, file.file, report, 2);
   return front === undefined ? undefined : { file: file.file, front, children };
 }
 

@@ -109,8 +109,8 @@ export function readGuide(file: ContentFile, references: Reference[], report: Re
 function readGuideBlock(node: RootContent, reader: InlineReader): void {
   if (node.type === 'heading' && node.depth > 1) return void readLine(node.children, reader);
   if (node.type === 'paragraph') return void readLine(node.children, reader);
-  if (node.type === 'list') return node.children.forEach((item) => readItem(item, reader));
-  if (isCode(node)) return reportCode(node, reader.file, reader.report);
+  if (node.type === 'list') return void node.children.forEach((item) => readItem(item, reader));
+  if (isCode(node)) return void reportCode(node, reader.file, reader.report);
   reader.report(
     placeOf(node, reader.file),
     'markdown',

@@ -20,7 +20,7 @@ const attributesOf: { [K in Kind]: { required: string[]; optional: string[] } } 
 /** A record with the places of its attributes. */
 export interface ReadRecord {
   value: FormRecord;
-  at(name: string): At;
+  at: (name: string) => At;
 }
 
 /** Reads a `<Record>`; undefined when it does not fit, with the reasons filed. */

@@ -47,7 +47,7 @@ function openHeading(node: Heading, sections: Sections, reader: InlineReader): R
   const at = placeOf(node, reader.file);
   const text = node.children.map((child) => ('value' in child ? child.value : '')).join('');
   const title = titles.find((known) => known === text.trim());
-  if (title === undefined || node.depth !== 3) return reportHeading(text, node.depth, at, reader);
+  if (title === undefined || node.depth !== 3) return void reportHeading(text, node.depth, at, reader);
   if (sections.byHeading.has(title)) {
     reader.report(at, 'heading', `"### ${title}" stands twice in this manoeuvre. Join the two.`);
     return undefined;
@@ -105,7 +105,7 @@ export function readItem(item: ListItem, reader: InlineReader): Line {
 }
 
 function reportNotList(node: RootContent, title: HeadingTitle, ordered: boolean, reader: InlineReader): void {
-  if (isCode(node)) return reportCode(node, reader.file, reader.report);
+  if (isCode(node)) return void reportCode(node, reader.file, reader.report);
   if (isTag(node) && !['Value', 'Scale', 'Evidence', 'Measure'].includes(node.name ?? ''))
     return void readReferenceTag(node, reader);
   const shape = ordered ? 'a numbered list ("1. …")' : 'a list ("- …")';

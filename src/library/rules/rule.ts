@@ -9,7 +9,7 @@ export interface Rule {
   description: string;
   /** Warnings do not fail a check. */
   level?: 'warning';
-  check(content: Content, report: (at: At, message: string) => void): void;
+  check: (content: Content, report: (at: At, message: string) => void) => void;
 }
 
 /** Every manoeuvre of the content, with the id of its page. */

@@ -17,15 +17,20 @@ const onceFaults = (what: string, places: readonly DrawnField[]): string[] => {
 function groupFaults(spec: Extract<FieldSpec, { kind: 'radio' }>, places: readonly DrawnField[]): string[] {
   const stray = places.filter(({ option }) => option === undefined || option >= spec.options.length);
   return [
-    ...stray.map((place) => `field "${spec.name}" is drawn with the answer ${place.option ?? 'missing'}, which it lacks`),
+    ...stray.map(
+      (place) => `field "${spec.name}" is drawn with the answer ${place.option ?? 'missing'}, which it lacks`,
+    ),
     ...spec.options.flatMap(({ code }, index) =>
-      onceFaults(`answer "${code}" of field "${spec.name}"`, places.filter(({ option }) => option === index)),
+      onceFaults(
+        `answer "${code}" of field "${spec.name}"`,
+        places.filter(({ option }) => option === index),
+      ),
     ),
   ];
 }
 
 function fieldFaults(spec: FieldSpec, places: readonly DrawnField[]): string[] {
-  if (spec.kind === 'radio') return groupFaults({ ...spec, kind: 'radio' }, places);
+  if (spec.kind === 'radio') return groupFaults(spec, places);
   const boxes = places.filter(({ option }) => option !== undefined);
   if (boxes.length > 0) return [`field "${spec.name}" is drawn as a radio group, but is a ${spec.kind} field`];
   const repeats = spec.kind === 'text' && spec.repeats === true && places.length > 0;
@@ -36,8 +41,5 @@ function fieldFaults(spec: FieldSpec, places: readonly DrawnField[]): string[] {
 export function drawingFaults(specs: readonly FieldSpec[], drawn: readonly DrawnField[]): string[] {
   const places = Map.groupBy(drawn, ({ name }) => name);
   const names = new Set(specs.map(({ name }) => name));
-  return [
-    ...unknownFaults(names, drawn),
-    ...specs.flatMap((spec) => fieldFaults(spec, places.get(spec.name) ?? [])),
-  ];
+  return [...unknownFaults(names, drawn), ...specs.flatMap((spec) => fieldFaults(spec, places.get(spec.name) ?? []))];
 }

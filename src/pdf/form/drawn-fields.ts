@@ -38,9 +38,7 @@ const drawnField = (page: PDFPage, number: number, ref: PDFRef): DrawnField[] =>
 };
 
 const drawnOn = (page: PDFPage, number: number): DrawnField[] =>
-  (page.node.Annots()?.asArray() ?? []).flatMap((ref) =>
-    ref instanceof PDFRef ? drawnField(page, number, ref) : [],
-  );
+  (page.node.Annots()?.asArray() ?? []).flatMap((ref) => (ref instanceof PDFRef ? drawnField(page, number, ref) : []));
 
 /** Every field that the template drew, page by page in reading order. Other links are left alone. */
 export const drawnFields = (document: PDFDocument): DrawnField[] =>

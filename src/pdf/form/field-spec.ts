@@ -21,7 +21,10 @@ export type FieldSpec =
       repeats?: true;
     })
   | (Common & { kind: 'tick' })
-  | (Common & { kind: 'radio' | 'list'; options: readonly FieldOption[] });
+  /** One box for each answer. */
+  | (Common & { kind: 'radio'; options: readonly FieldOption[] })
+  /** One line that opens a list; on paper it is written on. */
+  | (Common & { kind: 'list'; options: readonly FieldOption[] });
 
 /** Thrown when fields and drawing disagree, or a field is unsound. One line for each fault. */
 export class FormFieldError extends Error {

@@ -33,7 +33,8 @@ async function readTypingFont(): Promise<TypingFont> {
   const font = fontkit.create(full);
   if (!('unitsPerEm' in font)) throw new Error(`${face} is a collection of fonts; one font is expected`);
   const scaled = (units: number): number => Math.round((units * 1000) / font.unitsPerEm);
-  const width = (code: number): number => scaled(font.glyphForCodePoint(characterOf(code).codePointAt(0)!).advanceWidth);
+  const width = (code: number): number =>
+    scaled(font.glyphForCodePoint(characterOf(code).codePointAt(0)!)?.advanceWidth ?? 0);
   const { minX, minY, maxX, maxY } = font.bbox;
   return {
     bytes,

@@ -30,14 +30,24 @@ function recordOf(kind: (typeof allKinds)[number], sides: (typeof allSides)[numb
 }
 
 /** One record of every kind with every way of asking for sides. */
-export const everyRecord: readonly Record[] = allKinds.flatMap((kind) => allSides.map((sides) => recordOf(kind, sides)));
+export const everyRecord: readonly Record[] = allKinds.flatMap((kind) =>
+  allSides.map((sides) => recordOf(kind, sides)),
+);
 
 /** A count with a LOINC code. Code and official name: LOINC 8867-4, as HL7 FHIR R4 uses it in its vital-signs profiles. */
 const coded: Record = {
   ...{ kind: 'quantity', id: 'pulse-rate', label: 'Pulse rate', sides: 'none', unit: '/min', min: 0, max: 300 },
   ...{ code: '8867-4', codeDisplay: 'Heart rate' },
 };
-const unitless: Record = { kind: 'quantity', id: 'beat-count', label: 'Beats', sides: 'none', unit: '1', min: 0, max: 99 };
+const unitless: Record = {
+  kind: 'quantity',
+  id: 'beat-count',
+  label: 'Beats',
+  sides: 'none',
+  unit: '1',
+  min: 0,
+  max: 99,
+};
 
 function manoeuvreOf(id: string, system: string, more: Partial<Manoeuvre>): Manoeuvre {
   return {
@@ -66,7 +76,12 @@ const manoeuvres = [
 ];
 
 const definition: Library['forms'][number] = {
-  ...{ id: 'fixture-form', title: 'Fixture examination', purpose: 'To try the formats.', leavesOut: 'Everything real.' },
+  ...{
+    id: 'fixture-form',
+    title: 'Fixture examination',
+    purpose: 'To try the formats.',
+    leavesOut: 'Everything real.',
+  },
   ...{ mustNotMiss: [], scopes: ['preparation', 'screening'], manoeuvres: [], version: '0.1.0' },
   ...{ url: 'https://fingerbreadth.example/forms/fixture-form', publisher: 'Fingerbreadth', author: 'Editors' },
   ...{ copyright: 'CC BY 4.0.', drafted: '2026-11-25' },

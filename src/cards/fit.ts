@@ -1,0 +1,91 @@
+import type { PartName } from './parts.ts';
+
+/** Heights of one card at one step of the ladder, in points; pairs are front and back. */
+export interface StepHeights {
+  /** Body size. */
+  size: number;
+  /** Height of a line. */
+  line: number;
+  /** Title, and on the front the strip. */
+  openings: [front: number, back: number];
+  /** Height of each part, in reading order. */
+  parts: number[];
+}
+
+/** What the typesetter measured of one card; steps go from comfortable to the floor. */
+export interface Measured {
+  id: string;
+  /** Height there is on each face between head and foot. */
+  room: [front: number, back: number];
+  steps: StepHeights[];
+}
+
+/** How a card is set: size, and which parts stand on which face. */
+export interface Fit {
+  size: number;
+  line: number;
+  front: PartName[];
+  back: PartName[];
+  /** Whole parts that found no room; never a part that keeps the patient safe. */
+  leftOut: PartName[];
+}
+
+/** By how much a card fails at the floor, in points, after everything that may be left out is. */
+export interface Excess {
+  excess: number;
+}
+
+/** What may be left out, in this order, when a card does not hold everything: the page still says it. */
+const mayGo: readonly PartName[] = ['errors', 'record'];
+
+/** Last part of the front, best first: hands and words in front, findings behind. */
+const lastInFront: readonly PartName[] = ['say', 'steps', 'normal', 'cautions'];
+/** Without findings, what to say has the back to itself. */
+const lastInFrontWithoutFindings: readonly PartName[] = ['steps', 'say', 'cautions'];
+
+const order: readonly PartName[] = ['flags', 'cautions', 'steps', 'say', 'normal', 'abnormal', 'errors', 'record'];
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
+
+/** How far the fuller face goes over its room; nothing or less when both hold. */
+function overrun({ room }: Measured, step: StepHeights, faces: [PartName[], PartName[]], names: readonly PartName[]): number {
+  const needs = faces.map((face, side) => (step.openings[side] ?? 0) + sum(face.map((name) => step.parts[names.indexOf(name)] ?? 0)));
+  return Math.max(...needs.map((need, side) => need - (room[side] ?? 0)));
+}
+
+const split = (names: readonly PartName[], last: PartName): [PartName[], PartName[]] => {
+  const inFront = (name: PartName) => order.indexOf(name) <= order.indexOf(last);
+  return [names.filter(inFront), names.filter((name) => !inFront(name))];
+};
+
+const breaksOf = (names: readonly PartName[]): readonly PartName[] =>
+  names.includes('normal') || names.includes('abnormal') ? lastInFront : lastInFrontWithoutFindings;
+
+/**
+ * Sets a card as large as it goes with everything on it; when even the floor does not hold everything,
+ * leaves out common errors, then the fields. `names` are the card's parts in the order measured.
+ */
+export function fitCard(measured: Measured, names: readonly PartName[]): Fit | Excess {
+  for (let gone = 0; gone <= mayGo.length; gone += 1) {
+    const leftOut = mayGo.slice(0, gone).filter((name) => names.includes(name));
+    const kept = names.filter((name) => !leftOut.includes(name));
+    const fit = largest(measured, kept, names);
+    if (fit) return { ...fit, leftOut };
+  }
+  return { excess: leastExcess(measured, names) };
+}
+
+function largest(measured: Measured, kept: PartName[], names: readonly PartName[]): Omit<Fit, 'leftOut'> | undefined {
+  for (const step of measured.steps) {
+    const faces = breaksOf(names).map((last) => split(kept, last)).find((pair) => overrun(measured, step, pair, names) <= 0.01);
+    if (faces) return { size: step.size, line: step.line, front: faces[0], back: faces[1] };
+  }
+  return undefined;
+}
+
+function leastExcess(measured: Measured, names: readonly PartName[]): number {
+  const floor = measured.steps.at(-1);
+  if (!floor) throw new RangeError(`card "${measured.id}" was measured at no step`);
+  const kept = names.filter((name) => !mayGo.includes(name));
+  return Math.min(...breaksOf(names).map((last) => overrun(measured, floor, split(kept, last), names)));
+}
