@@ -1,11 +1,20 @@
 import { defineConfig } from 'vitest/config';
 
-const project = (name: string, more: object = {}) => ({
-  test: { name, include: [`tests/${name}/**/*.test.ts`], root: new URL('..', import.meta.url).pathname, ...more },
+const root = new URL('..', import.meta.url).pathname;
+
+const project = (name: string, more: object = {}): object => ({
+  test: { name, root, include: [`tests/${name}/**/*.test.ts`], testTimeout: 30_000, ...more },
 });
 
+/** `browser` looks at the built site: it is built once, before, at the root and below a path. */
 export default defineConfig({
   test: {
-    projects: [project('unit'), project('published'), project('content')],
+    root,
+    projects: [
+      project('unit'),
+      project('published'),
+      project('content'),
+      project('browser', { globalSetup: 'tests/set-up.ts', testTimeout: 120_000, hookTimeout: 120_000 }),
+    ],
   },
 });

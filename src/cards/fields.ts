@@ -15,8 +15,6 @@ const asked = (record: Record, scales: Library['scales']): string => {
   switch (record.kind) {
     case 'scale':
       return `: ${byId(scales, record.scale).grades.map(({ code }) => code).join(' / ')}`;
-    case 'choice':
-      return `: ${record.options.join(' / ')}`;
     case 'quantity': {
       const unit = unitLabel(record.unit);
       return unit === '' ? '' : ` (${unit})`;

@@ -38,28 +38,36 @@ export interface Excess {
 /** What may be left out, in this order, when a card does not hold everything: the page still says it. */
 const mayGo: readonly PartName[] = ['errors', 'record'];
 
-/** Last part of the front, best first: hands and words in front, findings behind. */
-const lastInFront: readonly PartName[] = ['say', 'steps', 'normal', 'cautions'];
-/** Without findings, what to say has the back to itself. */
-const lastInFrontWithoutFindings: readonly PartName[] = ['steps', 'say', 'cautions'];
+/** What the front may hold, best first: hands and words in front, findings behind. Safety comes before hands on every one. */
+const fronts: readonly (readonly PartName[])[] = [
+  ['flags', 'cautions', 'steps', 'say'],
+  ['flags', 'cautions', 'steps'],
+  ['flags', 'cautions', 'say'],
+  ['flags', 'cautions', 'steps', 'say', 'normal'],
+  ['flags', 'cautions'],
+  ['flags'],
+];
 
-const order: readonly PartName[] = ['flags', 'cautions', 'steps', 'say', 'normal', 'abnormal', 'errors', 'record'];
+type Split = [front: PartName[], back: PartName[]];
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
 
 /** How far the fuller face goes over its room; nothing or less when both hold. */
-function overrun({ room }: Measured, step: StepHeights, faces: [PartName[], PartName[]], names: readonly PartName[]): number {
+function overrun({ room }: Measured, step: StepHeights, faces: Split, names: readonly PartName[]): number {
   const needs = faces.map((face, side) => (step.openings[side] ?? 0) + sum(face.map((name) => step.parts[names.indexOf(name)] ?? 0)));
   return Math.max(...needs.map((need, side) => need - (room[side] ?? 0)));
 }
 
-const split = (names: readonly PartName[], last: PartName): [PartName[], PartName[]] => {
-  const inFront = (name: PartName) => order.indexOf(name) <= order.indexOf(last);
-  return [names.filter(inFront), names.filter((name) => !inFront(name))];
-};
+const split = (names: readonly PartName[], front: readonly PartName[]): Split => [
+  names.filter((name) => front.includes(name)),
+  names.filter((name) => !front.includes(name)),
+];
 
-const breaksOf = (names: readonly PartName[]): readonly PartName[] =>
-  names.includes('normal') || names.includes('abnormal') ? lastInFront : lastInFrontWithoutFindings;
+/** Ways to share parts between the faces; without findings, what to say has the back to itself first. */
+const splitsOf = (names: readonly PartName[]): Split[] => {
+  const [whole, handsOnly, ...rest] = fronts.map((front) => split(names, front)) as [Split, Split, ...Split[]];
+  return names.includes('abnormal') ? [whole, handsOnly, ...rest] : [handsOnly, whole, ...rest];
+};
 
 /**
  * Sets a card as large as it goes with everything on it; when even the floor does not hold everything,
@@ -77,7 +85,7 @@ export function fitCard(measured: Measured, names: readonly PartName[]): Fit | E
 
 function largest(measured: Measured, kept: PartName[], names: readonly PartName[]): Omit<Fit, 'leftOut'> | undefined {
   for (const step of measured.steps) {
-    const faces = breaksOf(names).map((last) => split(kept, last)).find((pair) => overrun(measured, step, pair, names) <= 0.01);
+    const faces = splitsOf(kept).find((pair) => overrun(measured, step, pair, names) <= 0.01);
     if (faces) return { size: step.size, line: step.line, front: faces[0], back: faces[1] };
   }
   return undefined;
@@ -87,5 +95,5 @@ function leastExcess(measured: Measured, names: readonly PartName[]): number {
   const floor = measured.steps.at(-1);
   if (!floor) throw new RangeError(`card "${measured.id}" was measured at no step`);
   const kept = names.filter((name) => !mayGo.includes(name));
-  return Math.min(...breaksOf(names).map((last) => overrun(measured, floor, split(kept, last), names)));
+  return Math.min(...splitsOf(kept).map((pair) => overrun(measured, floor, pair, names)));
 }

@@ -21,6 +21,8 @@ interface Common {
   label: string;
   /** The field that it belongs to. */
   field: FormField;
+  /** What tells it from the field itself: "detail", "reason not examined". */
+  part?: string;
   when?: Condition;
 }
 
@@ -61,20 +63,17 @@ export function answersOfForm(form: Form): { section: FormSection; item: FormIte
 }
 
 function detailAnswer(field: Finding): Answer {
-  const when = { linkId: field.linkId, option: abnormalOption };
-  return { linkId: field.detail, label: `${field.label}: detail`, field, type: 'text', when };
+  return { ...partOf(field, field.detail, 'detail', abnormalOption), type: 'text' };
 }
 
 function reasonAnswer(field: Finding): Answer {
-  const when = { linkId: field.linkId, option: notExaminedOption };
-  return {
-    linkId: field.reason,
-    label: `${field.label}: reason not examined`,
-    field,
-    type: 'coded',
-    options: reasonOptions,
-    when,
-  };
+  const part = partOf(field, field.reason, 'reason not examined', notExaminedOption);
+  return { ...part, type: 'coded', options: reasonOptions };
+}
+
+/** A blank that another answer of the same finding opens. */
+function partOf(field: Finding, linkId: string, part: string, option: AnswerOption): Common {
+  return { linkId, label: `${field.label}: ${part}`, field, part, when: { linkId: field.linkId, option } };
 }
 
 function optionsOf(field: Optioned): AnswerOption[] {

@@ -11,27 +11,35 @@ const urgencyWords: { [U in Urgency]: string } = {
 export interface SafetyLine {
   /** linkId of the line: `<manoeuvre>.sensitive`, `.flag-1`, `.caution-1` and so on. */
   linkId: string;
+  kind: 'sensitive' | 'flag' | 'caution';
+  /** What kind of line it is, in words, so that nobody takes it for anything else. */
+  lead: string;
+  words: string;
+  /** Lead and words together. */
   text: string;
 }
 
 /** The safety lines of an item in the order shown: consent, red flags, cautions. None may be hidden. */
-export function safetyLines(item: FormItem): SafetyLine[] {
-  const flags = item.redFlags.map(
-    ({ urgency, finding, action }) => `Red flag, ${urgencyWords[urgency]}: ${closed(finding)} ${action}`,
-  );
-  const cautions = item.cautions.map((caution) => `Caution: ${caution}`);
-  return [...sensitiveLines(item), ...numbered(item, 'flag', flags), ...numbered(item, 'caution', cautions)];
+export function safetyLines({ manoeuvre, sensitive, redFlags, cautions }: FormItem): SafetyLine[] {
+  return [
+    ...(sensitive ? [safetyLine(`${manoeuvre}.sensitive`, 'sensitive', 'Sensitive examination', consent)] : []),
+    ...redFlags.map(({ urgency, finding, action }, index) =>
+      safetyLine(
+        `${manoeuvre}.flag-${index + 1}`,
+        'flag',
+        `Red flag, ${urgencyWords[urgency]}`,
+        `${closed(finding)} ${action}`,
+      ),
+    ),
+    ...cautions.map((caution, index) => safetyLine(`${manoeuvre}.caution-${index + 1}`, 'caution', 'Caution', caution)),
+  ];
 }
 
-function sensitiveLines({ manoeuvre, sensitive }: FormItem): SafetyLine[] {
-  if (!sensitive) return [];
-  const text =
-    'Sensitive examination: only where indicated, trained and permitted. Explicit consent, a chaperone offered, the right to stop.';
-  return [{ linkId: `${manoeuvre}.sensitive`, text }];
-}
+const consent =
+  'only where indicated, trained and permitted. Explicit consent, a chaperone offered, the right to stop.';
 
-function numbered({ manoeuvre }: FormItem, part: string, texts: readonly string[]): SafetyLine[] {
-  return texts.map((text, index) => ({ linkId: `${manoeuvre}.${part}-${index + 1}`, text }));
+function safetyLine(linkId: string, kind: SafetyLine['kind'], lead: string, words: string): SafetyLine {
+  return { linkId, kind, lead, words, text: `${lead}: ${words}` };
 }
 
 /** The sentence with a stop at its end. */

@@ -52,7 +52,7 @@ const computed = ' ';
 
 function readAttribute(attribute: Tag['attributes'][number], read: Reading): void {
   const at = placeOf(attribute.position ? attribute : read.node, read.file);
-  if (attribute.type !== 'mdxJsxAttribute') return reportCode(attribute, read.file, read.report);
+  if (attribute.type !== 'mdxJsxAttribute') return void reportCode(attribute, read.file, read.report);
   const { name, value } = attribute;
   const known = [...read.names.required, ...(read.names.optional ?? [])];
   if (typeof value === 'object' && value !== null) {

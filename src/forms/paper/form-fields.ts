@@ -1,0 +1,28 @@
+import type { Form } from '../../../schemas/form.ts';
+import type { FieldSpec } from '../../pdf/form/field-spec.ts';
+import { numberText } from '../../text/numbers.ts';
+import { type Answer, answersOfForm } from '../answers.ts';
+
+/** The name of a PDF field: the linkId with `_` for `.`, since a dot would make a hierarchy. */
+export const fieldName = (linkId: string): string => linkId.replaceAll('.', '_');
+
+/** The range that a number is accepted in, in words: "−5 to 20". */
+export const acceptedRange = ({ min, max }: { min: number; max: number }): string =>
+  `${numberText(min)} to ${numberText(max)}`;
+
+const tooltip = (answer: Answer): string =>
+  answer.type === 'number' ? `${answer.label}, in ${answer.unitLabel}, from ${acceptedRange(answer)}` : answer.label;
+
+/** A reason is a list, to save room; what is examined is boxes. */
+const codedKind = ({ linkId, field }: Answer): 'list' | 'radio' =>
+  field.kind === 'finding' && linkId === field.reason ? 'list' : 'radio';
+
+function fieldSpec(answer: Answer): FieldSpec {
+  const common = { name: fieldName(answer.linkId), tooltip: tooltip(answer) };
+  if (answer.type !== 'coded') return { kind: 'text', ...common };
+  const options = answer.options.map(({ code, label }) => ({ code, display: label }));
+  return { kind: codedKind(answer), ...common, options };
+}
+
+/** One PDF field for each blank of the form, in the order in which they are filled. */
+export const formFieldSpecs = (form: Form): FieldSpec[] => answersOfForm(form).map(({ answer }) => fieldSpec(answer));

@@ -1,0 +1,87 @@
+import type { FieldOption, FieldSpec } from '../../pdf/form/field-spec.ts';
+
+/** Names of the blanks that every sheet has beside the form's own begin so; no record may be called "sheet". */
+const prefix = 'sheet_';
+
+const text = (name: string, tooltip: string): FieldSpec => ({ kind: 'text', name: prefix + name, tooltip });
+const onEverySide = (name: string, tooltip: string): FieldSpec => ({
+  ...{ kind: 'text', name: prefix + name, tooltip },
+  repeats: true,
+});
+const lines = (name: string, tooltip: string): FieldSpec => ({
+  ...{ kind: 'text', name: prefix + name, tooltip },
+  multiline: true,
+});
+const tick = (name: string, tooltip: string): FieldSpec => ({ kind: 'tick', name: prefix + name, tooltip });
+const radio = (name: string, tooltip: string, options: readonly FieldOption[]): FieldSpec => ({
+  ...{ kind: 'radio', name: prefix + name, tooltip, options },
+});
+
+const identity: FieldSpec[] = [
+  onEverySide('name', 'Patient’s name'),
+  onEverySide('birth', 'Patient’s date of birth'),
+  onEverySide('number', 'Patient’s number'),
+];
+
+const occasion: FieldSpec[] = [
+  text('date', 'Date of the examination'),
+  text('start', 'Time begun'),
+  text('end', 'Time ended'),
+  text('examiner', 'Examiner’s name'),
+  text('examiner-role', 'Examiner’s role'),
+  text('examiner-signature', 'Examiner’s signature'),
+];
+
+const company: FieldSpec[] = [
+  radio('chaperone', 'Chaperone', [
+    { code: 'present', display: 'present' },
+    { code: 'declined', display: 'offered and declined' },
+  ]),
+  text('chaperone-name', 'Chaperone’s name'),
+  text('chaperone-role', 'Chaperone’s role'),
+  radio('interpreter', 'Interpreter', [
+    { code: 'not-needed', display: 'not needed' },
+    { code: 'used', display: 'used' },
+  ]),
+  text('interpreter-name', 'Interpreter’s name or number, and language'),
+];
+
+const state: FieldSpec[] = [
+  radio('oxygen', 'Breathing', [
+    { code: 'air', display: 'room air' },
+    { code: 'oxygen', display: 'oxygen' },
+  ]),
+  text('oxygen-flow', 'Oxygen: flow and device'),
+  text('positions', 'Positions that the patient cannot take'),
+  tick('consent', 'Consent: purpose explained, agrees, knows that they may stop at any time'),
+  text('consent-note', 'If not able to agree: how it was decided, and by whom'),
+];
+
+const told = (row: number): FieldSpec[] => [
+  text(`told-${row}-who`, `Told, line ${row}: who`),
+  text(`told-${row}-what`, `Told, line ${row}: what`),
+  text(`told-${row}-when`, `Told, line ${row}: when`),
+];
+
+/** Lines for who was told. */
+export const toldRows = [1, 2, 3];
+
+const closing: FieldSpec[] = [
+  radio('change', 'Compared with before', [
+    { code: 'first', display: 'first examination' },
+    { code: 'same', display: 'no change' },
+    { code: 'changed', display: 'changed' },
+  ]),
+  text('change-since', 'Compared with the examination or baseline of'),
+  text('change-what', 'What changed'),
+  lines('summary', 'Summary and what is to be done'),
+  ...toldRows.flatMap(told),
+  text('signed', 'Signature'),
+  text('signed-time', 'Date and time of the signature'),
+  text('reviewer', 'Reviewed by: name and role'),
+  text('reviewer-signature', 'Reviewer’s signature'),
+  text('reviewed-time', 'Date and time of the review'),
+];
+
+/** The blanks of every sheet beside the form's own: who, when, with whom, how it ended. No part of the form's data. */
+export const sheetFields: readonly FieldSpec[] = [...identity, ...occasion, ...company, ...state, ...closing];
