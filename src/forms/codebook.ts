@@ -59,8 +59,8 @@ function row(form: Form, section: string, answer: Answer): Row {
 }
 
 /** The field's own kind; the detail of a finding is text, its reason a choice. */
-function kind({ linkId, field, type }: Answer): string {
-  if (linkId === field.linkId) return field.kind;
+function kind({ part, field, type }: Answer): string {
+  if (part === undefined) return field.kind;
   return type === 'text' ? 'text' : 'choice';
 }
 
@@ -75,8 +75,8 @@ function options(answer: Answer): string {
 }
 
 /** What belongs to the field itself, not to its detail or reason. */
-function own({ linkId, field }: Answer): Pick<Row, 'code' | 'code_name' | 'normal' | 'source'> {
-  if (linkId !== field.linkId) return { code: '', code_name: '', normal: '', source: '' };
+function own({ part, field }: Answer): Pick<Row, 'code' | 'code_name' | 'normal' | 'source'> {
+  if (part !== undefined) return { code: '', code_name: '', normal: '', source: '' };
   const { code = '', codeDisplay = '', source = '' } = field;
   return { code, code_name: codeDisplay, normal: normalWords(field) ?? '', source };
 }

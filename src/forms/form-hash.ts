@@ -10,7 +10,7 @@ export function formHash(form: Omit<Form, 'hash'>): string {
   return sha256(canonicalJson(Object.fromEntries(content)));
 }
 
-/** The short code printed on every sheet: the first 8 digits of the hash in two groups, `1a2b-3c4d`. */
+/** The short code printed on every sheet: the first eight digits of the hash. */
 export function shortCode(hash: string): string {
-  return `${hash.slice(0, 4)}-${hash.slice(4, 8)}`;
+  return hash.slice(0, 8);
 }

@@ -33,11 +33,10 @@ function displayItem({ linkId, text }: { linkId: string; text: string }): Questi
 
 /** A blank to fill. */
 function answerItem(answer: Answer): QuestionnaireItem {
-  const isOwn = answer.linkId === answer.field.linkId;
   return {
     ...extensions(answer),
     linkId: answer.linkId,
-    ...(isOwn ? loincCode(answer.field) : {}),
+    ...(answer.part === undefined ? loincCode(answer.field) : {}),
     text: answer.label,
     type: itemTypes[answer.type],
     ...enabledWhen(answer),

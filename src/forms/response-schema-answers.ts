@@ -12,8 +12,8 @@ export function conditionSchema({ linkId, option }: Condition): JsonSchema {
   return { required: [linkId], properties: { [linkId]: { const: option.code } } };
 }
 
-function description({ linkId, field }: Answer): JsonSchema {
-  const normal = linkId === field.linkId ? normalWords(field) : undefined;
+function description({ part, field }: Answer): JsonSchema {
+  const normal = part === undefined ? normalWords(field) : undefined;
   return normal === undefined ? {} : { description: `Normal: ${normal}` };
 }
 

@@ -1,0 +1,42 @@
+import { urgency } from '../../schemas/common.ts';
+import type { Line } from '../../schemas/inline.ts';
+import type { Library } from '../../schemas/library.ts';
+import type { Manoeuvre, RedFlag } from '../../schemas/manoeuvre.ts';
+import { plainText } from '../text/plain.ts';
+import type { Passage, Shown } from './record.ts';
+
+/** What a manoeuvre is about and what is found counts in full; how it is done, half; what else is said, a quarter. */
+export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
+  const passage = (weight: number, lines: readonly Line[]): Passage => ({
+    text: lines.map((line) => plainText(line, library)).join(' '),
+    weight,
+  });
+  return [
+    passage(3, [one.aim]),
+    passage(1, one.abnormal),
+    passage(1, one.redFlags.flatMap(({ finding, action }) => [finding, action])),
+    passage(1, one.normal),
+    { text: `${one.records.map(({ label }) => label).join('. ')}.`, weight: 1 },
+    passage(0.5, one.technique),
+    passage(0.25, [...one.cautions, ...one.errors, ...one.adaptations]),
+  ].filter(({ text }) => /\p{L}/u.test(text));
+}
+
+/** Urgencies in words, most urgent first, with how many flags there are of each: "2 now, 1 today". */
+export function flagsText(flags: readonly RedFlag[]): string {
+  return urgency.options
+    .map((name) => ({ name, count: flags.filter((flag) => flag.urgency === name).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ name, count }) => `${count} ${name}`)
+    .join(', ');
+}
+
+/** What a result shows of a manoeuvre. `positions` are labels in order of preference. */
+export function manoeuvreShown(one: Manoeuvre, system: string, positions: readonly string[]): Shown {
+  const flags = flagsText(one.redFlags);
+  return {
+    system,
+    ...(positions[0] === undefined ? {} : { position: positions[0] }),
+    ...(flags === '' ? {} : { flags }),
+  };
+}
