@@ -45,6 +45,6 @@ export interface Card {
   record: string[];
   /** Library version and the first eight digits of its hash: "v0.1.0 · 3f9c2a1b". */
   edition: string;
-  /** Who reviewed the page and when: "Second reader, 25 Nov 2026". */
+  /** Who reviewed the page and when: "Review: second reader, 25 Nov 2026". */
   review: string;
 }

@@ -14,7 +14,9 @@ const sideWords: Readonly<globalThis.Record<Record['sides'], string>> = {
 const asked = (record: Record, scales: Library['scales']): string => {
   switch (record.kind) {
     case 'scale':
-      return `: ${byId(scales, record.scale).grades.map(({ code }) => code).join(' / ')}`;
+      return `: ${byId(scales, record.scale)
+        .grades.map(({ code }) => code)
+        .join(' / ')}`;
     case 'quantity': {
       const unit = unitLabel(record.unit);
       return unit === '' ? '' : ` (${unit})`;

@@ -12,7 +12,7 @@ export interface StepHeights {
   parts: number[];
 }
 
-/** What the typesetter measured of one card; steps go from comfortable to the floor. */
+/** What the typesetter measured of one card; steps go from the floor upwards. */
 export interface Measured {
   id: string;
   /** Height there is on each face between head and foot. */
@@ -36,7 +36,7 @@ export interface Excess {
 }
 
 /** What may be left out, in this order, when a card does not hold everything: the page still says it. */
-const mayGo: readonly PartName[] = ['errors', 'record'];
+export const mayGo: readonly PartName[] = ['errors', 'record'];
 
 /** What the front may hold, best first: hands and words in front, findings behind. Safety comes before hands on every one. */
 const fronts: readonly (readonly PartName[])[] = [
@@ -54,7 +54,9 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) 
 
 /** How far the fuller face goes over its room; nothing or less when both hold. */
 function overrun({ room }: Measured, step: StepHeights, faces: Split, names: readonly PartName[]): number {
-  const needs = faces.map((face, side) => (step.openings[side] ?? 0) + sum(face.map((name) => step.parts[names.indexOf(name)] ?? 0)));
+  const needs = faces.map(
+    (face, side) => (step.openings[side] ?? 0) + sum(face.map((name) => step.parts[names.indexOf(name)] ?? 0)),
+  );
   return Math.max(...needs.map((need, side) => need - (room[side] ?? 0)));
 }
 
@@ -84,7 +86,7 @@ export function fitCard(measured: Measured, names: readonly PartName[]): Fit | E
 }
 
 function largest(measured: Measured, kept: PartName[], names: readonly PartName[]): Omit<Fit, 'leftOut'> | undefined {
-  for (const step of measured.steps) {
+  for (const step of measured.steps.toReversed()) {
     const faces = splitsOf(kept).find((pair) => overrun(measured, step, pair, names) <= 0.01);
     if (faces) return { size: step.size, line: step.line, front: faces[0], back: faces[1] };
   }
@@ -92,7 +94,7 @@ function largest(measured: Measured, kept: PartName[], names: readonly PartName[
 }
 
 function leastExcess(measured: Measured, names: readonly PartName[]): number {
-  const floor = measured.steps.at(-1);
+  const [floor] = measured.steps;
   if (!floor) throw new RangeError(`card "${measured.id}" was measured at no step`);
   const kept = names.filter((name) => !mayGo.includes(name));
   return Math.min(...splitsOf(kept).map((pair) => overrun(measured, floor, pair, names)));

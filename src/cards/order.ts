@@ -5,7 +5,7 @@ import type { Card, FlagGroup } from './card.ts';
 import { fieldText } from './fields.ts';
 import type { Selection } from './select.ts';
 import { marksOf, stripOf } from './strip.ts';
-import { printedDay, urgencies, urgencyWords } from './words.ts';
+import { midSentence, printedDay, urgencies, urgencyWords } from './words.ts';
 
 /** Red flags by urgency, most urgent first; within one urgency in the order of the page. */
 export function flagGroups(redFlags: readonly RedFlag[]): FlagGroup[] {
@@ -44,6 +44,6 @@ export function orderCards({ set, protocol, manoeuvres }: Selection, library: Li
     strip: stripOf(manoeuvre, library),
     ...bodyOf(manoeuvre, library),
     edition: `v${library.version} · ${library.hash.slice(0, 8)}`,
-    review: `${protocol.reviewer}, ${printedDay(protocol.reviewed)}`,
+    review: `Review: ${midSentence(protocol.reviewer)}, ${printedDay(protocol.reviewed)}`,
   }));
 }

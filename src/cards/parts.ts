@@ -14,8 +14,7 @@ interface TypesetFlags {
 
 /** One part as the templates take it: a head and what hangs under it. */
 export type Part = { name: PartName; head: string } & (
-  | { kind: 'flags'; groups: TypesetFlags[] }
-  | { kind: 'list' | 'steps' | 'said' | 'fields'; items: TypstRun[][] }
+  { kind: 'flags'; groups: TypesetFlags[] } | { kind: 'list' | 'steps' | 'said' | 'fields'; items: TypstRun[][] }
 );
 
 const heads: Readonly<Record<PartName, string>> = {
@@ -39,14 +38,23 @@ export function partsOf(card: Card, references: References): Part[] {
     items,
   });
   const parts: Part[] = [
-    { name: 'flags', head: heads.flags, kind: 'flags', groups: card.redFlags.map((group) => typesetFlags(group, references)) },
+    {
+      name: 'flags',
+      head: heads.flags,
+      kind: 'flags',
+      groups: card.redFlags.map((group) => typesetFlags(group, references)),
+    },
     part('cautions', 'list', runs(card.cautions)),
     part('steps', 'steps', runs(card.steps)),
     part('say', 'said', runs(card.say)),
     part('normal', 'list', runs(card.normal)),
     part('abnormal', 'list', runs(card.abnormal)),
     part('errors', 'list', runs(card.errors)),
-    part('record', 'fields', card.record.map((text) => [{ text }])),
+    part(
+      'record',
+      'fields',
+      card.record.map((text) => [{ text }]),
+    ),
   ];
   return parts.filter((one) => (one.kind === 'flags' ? one.groups.length : one.items.length) > 0);
 }

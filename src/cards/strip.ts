@@ -41,7 +41,10 @@ export function stripOf(manoeuvre: Manoeuvre, vocabulary: Vocabulary): StripRow[
   const rows: StripRow[] = [
     { label: 'Position', text: facts.join('; ') },
     { label: 'Examiner', text: labelOf(vocabulary.examinerPlaces, examiner) },
-    { label: 'Uncover', text: uncovered.length > 0 ? listed(uncovered.map((id) => labelOf(vocabulary.exposures, id))) : 'Nothing' },
+    {
+      label: 'Uncover',
+      text: uncovered.length > 0 ? listed(uncovered.map((id) => labelOf(vocabulary.exposures, id))) : 'Nothing',
+    },
     { label: 'Lay out', text: listed(instruments.map((id) => labelOf(vocabulary.instruments, id))) },
   ];
   return rows.filter(({ text }) => text !== '');

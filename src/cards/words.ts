@@ -32,7 +32,9 @@ export const listed = (labels: readonly string[]): string =>
 /** Whole seconds as a watch shows them: "50 s", "2 min 30 s". */
 export const duration = (seconds: number): string => {
   const [minutes, rest] = [Math.floor(seconds / 60), seconds % 60];
-  return [minutes > 0 ? `${minutes}\u202fmin` : '', rest > 0 || minutes === 0 ? `${rest}\u202fs` : ''].filter(Boolean).join(' ');
+  return [minutes > 0 ? `${minutes}\u202fmin` : '', rest > 0 || minutes === 0 ? `${rest}\u202fs` : '']
+    .filter(Boolean)
+    .join(' ');
 };
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];

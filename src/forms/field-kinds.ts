@@ -49,9 +49,13 @@ function choiceOption(words: string, normal: string | undefined): Option {
   return { code: slug(words), display: words, normal: words === normal };
 }
 
-/** "above the jaw" → `above-the-jaw`: a code that says what it stands for. */
+/** Signs that tell answers apart, in words. */
+const signs: { [sign: string]: string } = { '<': 'below', '>': 'above', '≤': 'at-most', '≥': 'at-least', '+': 'plus' };
+
+/** "above the jaw" → `above-the-jaw`, "≥ 3" → `at-least-3`: a code that says what it stands for. */
 function slug(words: string): string {
-  const ascii = words
+  const spelt = words.replace(/[<>≤≥+]/g, (sign) => ` ${signs[sign]} `);
+  const ascii = spelt
     .normalize('NFKD')
     .replace(/\p{Mark}/gu, '')
     .toLowerCase();

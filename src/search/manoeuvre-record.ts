@@ -3,12 +3,16 @@ import type { Line } from '../../schemas/inline.ts';
 import type { Library } from '../../schemas/library.ts';
 import type { Manoeuvre, RedFlag } from '../../schemas/manoeuvre.ts';
 import { plainText } from '../text/plain.ts';
+import { byId } from '../text/references.ts';
 import type { Passage, Shown } from './record.ts';
 
-/** What a manoeuvre is about and what is found counts in full; how it is done, half; what else is said, a quarter. */
+/**
+ * What a manoeuvre is for and what is found count most; how it is done and what the figures are about count half;
+ * what else is said, a quarter. Likelihood ratios are left out: nobody types them, and they read badly in a quotation.
+ */
 export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
   const passage = (weight: number, lines: readonly Line[]): Passage => ({
-    text: lines.map((line) => plainText(line, library)).join(' '),
+    text: lines.map((line) => plainText(line.filter(({ type }) => type !== 'evidence'), library).trim()).join(' '),
     weight,
   });
   return [
@@ -16,10 +20,17 @@ export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
     passage(1, one.abnormal),
     passage(1, one.redFlags.flatMap(({ finding, action }) => [finding, action])),
     passage(1, one.normal),
-    { text: `${one.records.map(({ label }) => label).join('. ')}.`, weight: 1 },
+    { text: one.records.map(({ label }) => `${label}.`).join(' '), weight: 1 },
+    { text: evidenceSubjects(one, library), weight: 0.5 },
     passage(0.5, one.technique),
     passage(0.25, [...one.cautions, ...one.errors, ...one.adaptations]),
-  ].filter(({ text }) => /\p{L}/u.test(text));
+  ].filter(({ text }) => text !== '');
+}
+
+function evidenceSubjects(one: Manoeuvre, library: Library): string {
+  const ids = [...one.abnormal, ...one.normal].flat().flatMap((part) => (part.type === 'evidence' ? [part.id] : []));
+  const entries = [...new Set(ids)].map((id) => byId(library.evidence, id));
+  return entries.map(({ finding, condition }) => `${finding}: ${condition}.`).join(' ');
 }
 
 /** Urgencies in words, most urgent first, with how many flags there are of each: "2 now, 1 today". */

@@ -29,13 +29,12 @@ export function searchRecords(library: Library): SearchRecord[] {
 function manoeuvreRecord(one: Manoeuvre, protocol: Protocol, library: Library): Draft {
   const position = positionLabels(one, library);
   const instrument = instrumentLabels(one, library);
-  const where = [protocol.title, ...position, ...instrument, scopeLabel(one.scope)].join(', ');
   return {
     url: `/protocols/${protocol.id}/${one.id}/`,
     kind: 'Manoeuvre',
     title: one.title,
     names: one.synonyms,
-    passages: [...manoeuvrePassages(one, library), { text: `${where}.`, weight: 1 }],
+    passages: manoeuvrePassages(one, library),
     filters: { kind: ['Manoeuvre'], system: [protocol.title], position, instrument, scope: [scopeLabel(one.scope)] },
     shown: manoeuvreShown(one, protocol.title, position),
   };
@@ -47,11 +46,11 @@ function systemRecord({ id, title, summary, opening, manoeuvres }: Protocol, lib
     url: `/protocols/${id}/`,
     kind: 'System',
     title,
-    names: [`${title} examination`, `Examination of ${title}`],
+    names: [`${title} examination`],
     passages: [
       { text: summary, weight: 3 },
       { text: lines.map((line) => plainText(line, library)).join(' '), weight: 0.5 },
-      { text: `${manoeuvres.map((one) => one.title).join('. ')}.`, weight: 0.25 },
+      { text: manoeuvres.map((one) => `${one.title}.`).join(' '), weight: 0.25 },
     ],
     filters: { kind: ['System'], system: [title] },
     shown: { system: title },
@@ -63,8 +62,8 @@ function plainRecord(kind: PageKind, url: string, title: string, about: string):
 }
 
 function withAmericanSpelling(draft: Draft): SearchRecord {
-  const respelled = [draft.title, ...draft.names].map(americanSpelling);
-  const names = [...new Set([...draft.names, ...respelled.filter((name) => name !== draft.title)])];
+  const respelled = [draft.title, ...draft.names].map(americanSpelling).filter((name) => name !== draft.title);
+  const names = [...new Set([...draft.names, ...respelled])];
   const text = draft.passages.map((passage) => passage.text).join(' ');
   const there = new Set(wordsOf([text, draft.title, ...names].join(' ')));
   return { ...draft, names, spellings: wordsOf(americanSpelling(text)).filter((word) => !there.has(word)) };

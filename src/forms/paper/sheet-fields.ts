@@ -83,5 +83,11 @@ const closing: FieldSpec[] = [
   text('reviewed-time', 'Date and time of the review'),
 ];
 
+/** The blanks at the head of the sheet: who, when, with whom, in what state. */
+export const openingFields: readonly FieldSpec[] = [...identity, ...occasion, ...company, ...state];
+
+/** The blanks at its end: what changed, what follows, who was told, who signs. */
+export const closingFields: readonly FieldSpec[] = closing;
+
 /** The blanks of every sheet beside the form's own: who, when, with whom, how it ended. No part of the form's data. */
-export const sheetFields: readonly FieldSpec[] = [...identity, ...occasion, ...company, ...state, ...closing];
+export const sheetFields: readonly FieldSpec[] = [...openingFields, ...closingFields];

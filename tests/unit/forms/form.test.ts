@@ -95,6 +95,18 @@ describe('a form', () => {
     });
   });
 
+  it('tells answers apart that differ only by a sign', () => {
+    const changed = structuredClone(library);
+    const record = changed.protocols[1]!.manoeuvres[0]!.records.find(({ id }) => id === 'choice-none');
+    if (record?.kind === 'choice') record.options = ['seen', '< 3', '≥ 3', '3+', 'café'];
+    const built = fieldsOf(buildForm(changed, 'fixture-form', () => steps)).find(
+      ({ linkId }) => linkId === 'choice-none',
+    );
+    expect(built?.kind === 'choice' && built.options.map(({ code }) => code)).toEqual([
+      ...['seen', 'below-3', 'at-least-3', '3-plus', 'cafe'],
+    ]);
+  });
+
   it('gives a quantity its unit as shown, range, and normal with its source', () => {
     expect(field('quantity-none')).toMatchObject({
       ...{ unit: 'cm', unitLabel: 'cm', min: -5, max: 20, normal: 'at most 3\u202fcm' },

@@ -1,0 +1,49 @@
+import { spawnSync } from 'node:child_process';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { copyContent, type ContentCopy } from '../../fixtures/content-copy.ts';
+
+let copy: ContentCopy;
+beforeEach(() => void (copy = copyContent()));
+afterEach(() => {
+  copy.remove();
+});
+
+function check(...more: string[]): { status: number | null; out: string } {
+  const run = spawnSync(process.execPath, ['src/cli/check.ts', ...more], { encoding: 'utf8' });
+  return { status: run.status, out: run.stdout };
+}
+
+describe('npm run check', () => {
+  it('says what a sound folder holds and exits with 0', () => {
+    expect(check(copy.root)).toEqual({
+      status: 0,
+      out: `No fault in ${copy.root}: 2 systems, 4 manoeuvres, 1 values, 2 sources.\n`,
+    });
+    expect(check(copy.root, '--json')).toEqual({ status: 0, out: '[]\n' });
+  });
+
+  it('prints one line per fault, path:line:column and two spaces first, and exits with 1', () => {
+    copy.edit('protocols/wrist.mdx', 'scale="strength"', 'scale="strenght"');
+    copy.edit('values/wrist.yaml', 'source: joint-book', 'source: joint-boook');
+    const { status, out } = check(copy.root);
+    expect(status).toBe(1);
+    const lines = out.trimEnd().split('\n');
+    expect(lines).toHaveLength(2);
+    expect(lines[0]).toMatch(
+      /protocols\/wrist\.mdx:\d+:\d+ {2}scale "strenght" is not known\. Did you mean "strength"\?/,
+    );
+    expect(lines[1]).toMatch(/values\/wrist\.yaml:\d+:\d+ {2}source "joint-boook" is not known\./);
+  });
+
+  it('prints faults as JSON with exactly the promised keys', () => {
+    copy.edit('protocols/wrist.mdx', 'scale="strength"', 'scale="strenght"');
+    const { status, out } = check(copy.root, '--json');
+    const faults = JSON.parse(out) as object[];
+    expect(status).toBe(1);
+    expect(faults.map((fault) => Object.keys(fault).sort())).toEqual([['column', 'file', 'line', 'message', 'rule']]);
+  });
+
+  it('has --help', () => {
+    expect(check('--help')).toMatchObject({ status: 0, out: expect.stringContaining('--json') });
+  });
+});
