@@ -15,6 +15,8 @@ export default defineConfig({
   integrations: [mdx()],
   // Highlighted code would come with style attributes, which the policy below refuses.
   markdown: { syntaxHighlight: false },
+  // A line break in a template stays a space, as in HTML: the formatter may wrap lines anywhere.
+  compressHTML: true,
   devToolbar: { enabled: false },
   build: { format: 'directory', inlineStylesheets: 'never' },
   security: {

@@ -1,4 +1,5 @@
 import type { PartName } from './parts.ts';
+import { splitsOf, type Split } from './split.ts';
 
 /** Heights of one card at one step of the ladder, in points; pairs are front and back. */
 export interface StepHeights {
@@ -6,6 +7,8 @@ export interface StepHeights {
   size: number;
   /** Height of a line. */
   line: number;
+  /** Width of the cut in per cent: 100, or 75 for the condensed one. */
+  stretch: number;
   /** Title, and on the front the strip. */
   openings: [front: number, back: number];
   /** Height of each part, in reading order. */
@@ -24,6 +27,7 @@ export interface Measured {
 export interface Fit {
   size: number;
   line: number;
+  stretch: number;
   front: PartName[];
   back: PartName[];
   /** Whole parts that found no room; never a part that keeps the patient safe. */
@@ -38,18 +42,6 @@ export interface Excess {
 /** What may be left out, in this order, when a card does not hold everything: the page still says it. */
 export const mayGo: readonly PartName[] = ['errors', 'record'];
 
-/** What the front may hold, best first: hands and words in front, findings behind. Safety comes before hands on every one. */
-const fronts: readonly (readonly PartName[])[] = [
-  ['flags', 'cautions', 'steps', 'say'],
-  ['flags', 'cautions', 'steps'],
-  ['flags', 'cautions', 'say'],
-  ['flags', 'cautions', 'steps', 'say', 'normal'],
-  ['flags', 'cautions'],
-  ['flags'],
-];
-
-type Split = [front: PartName[], back: PartName[]];
-
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
 
 /** How far the fuller face goes over its room; nothing or less when both hold. */
@@ -60,39 +52,44 @@ function overrun({ room }: Measured, step: StepHeights, faces: Split, names: rea
   return Math.max(...needs.map((need, side) => need - (room[side] ?? 0)));
 }
 
-const split = (names: readonly PartName[], front: readonly PartName[]): Split => [
-  names.filter((name) => front.includes(name)),
-  names.filter((name) => !front.includes(name)),
-];
+/** Above this size, in points, a face reads well enough for the order of its parts to count for more. */
+const comfortable = 8.5;
 
-/** Ways to share parts between the faces; without findings, what to say has the back to itself first. */
-const splitsOf = (names: readonly PartName[]): Split[] => {
-  const [whole, handsOnly, ...rest] = fronts.map((front) => split(names, front)) as [Split, Split, ...Split[]];
-  return names.includes('abnormal') ? [whole, handsOnly, ...rest] : [handsOnly, whole, ...rest];
-};
+type Setting = Omit<Fit, 'leftOut'>;
+
+/** Every way to set the kept parts so that both faces hold, best first. */
+function settings(measured: Measured, kept: PartName[], names: readonly PartName[]): Setting[] {
+  const fits = splitsOf(kept).flatMap((pair, rank) =>
+    measured.steps
+      .filter((step) => overrun(measured, step, pair, names) <= 0.01)
+      .map(({ size, line, stretch }) => ({ rank, setting: { size, line, stretch, front: pair[0], back: pair[1] } })),
+  );
+  const worth = ({ size }: Setting) => Math.min(size, comfortable);
+  return fits
+    .sort((a, b) => worth(b.setting) - worth(a.setting) || a.rank - b.rank || b.setting.line - a.setting.line)
+    .map(({ setting }) => setting);
+}
+
+/** Sets of parts to try, fullest first. */
+const keeps = (names: readonly PartName[]): { kept: PartName[]; leftOut: PartName[] }[] =>
+  [0, ...mayGo.keys()].map((_, gone) => {
+    const leftOut = mayGo.slice(0, gone).filter((name) => names.includes(name));
+    return { leftOut, kept: names.filter((name) => !leftOut.includes(name)) };
+  });
 
 /**
- * Sets a card as large as it goes with everything on it; when even the floor does not hold everything,
- * leaves out common errors, then the fields. `names` are the card's parts in the order measured.
+ * Sets a card as large as it goes with everything on it; when even the floor does not hold everything, leaves out
+ * common errors, then the fields. `names` are the card's parts in the order measured.
  */
 export function fitCard(measured: Measured, names: readonly PartName[]): Fit | Excess {
-  for (let gone = 0; gone <= mayGo.length; gone += 1) {
-    const leftOut = mayGo.slice(0, gone).filter((name) => names.includes(name));
-    const kept = names.filter((name) => !leftOut.includes(name));
-    const fit = largest(measured, kept, names);
-    if (fit) return { ...fit, leftOut };
+  for (const { kept, leftOut } of keeps(names)) {
+    const [best] = settings(measured, kept, names);
+    if (best) return { ...best, leftOut };
   }
   return { excess: leastExcess(measured, names) };
 }
 
-function largest(measured: Measured, kept: PartName[], names: readonly PartName[]): Omit<Fit, 'leftOut'> | undefined {
-  for (const step of measured.steps.toReversed()) {
-    const faces = splitsOf(kept).find((pair) => overrun(measured, step, pair, names) <= 0.01);
-    if (faces) return { size: step.size, line: step.line, front: faces[0], back: faces[1] };
-  }
-  return undefined;
-}
-
+/** Excess at the first step measured, the floor. */
 function leastExcess(measured: Measured, names: readonly PartName[]): number {
   const [floor] = measured.steps;
   if (!floor) throw new RangeError(`card "${measured.id}" was measured at no step`);

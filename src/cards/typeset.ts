@@ -18,7 +18,7 @@ export interface TypesetCard extends Pick<
 
 /** A card with its size and the parts of each face. */
 export interface FittedCard extends TypesetCard {
-  fit: Pick<Fit, 'size' | 'line'>;
+  fit: Pick<Fit, 'size' | 'line' | 'stretch'>;
   front: Part[];
   back: Part[];
 }
@@ -48,7 +48,7 @@ export function typesetCard(card: Card, references: References): TypesetCard {
 }
 
 /** Shares the parts of a card over its faces as its fit says. */
-export function applyFit(card: TypesetCard, { size, line, front, back }: Fit): FittedCard {
+export function applyFit(card: TypesetCard, { size, line, stretch, front, back }: Fit): FittedCard {
   const pick = (names: readonly PartName[]) => card.parts.filter(({ name }) => names.includes(name));
-  return { ...card, fit: { size, line }, front: pick(front), back: pick(back) };
+  return { ...card, fit: { size, line, stretch }, front: pick(front), back: pick(back) };
 }

@@ -13,8 +13,13 @@ export interface Asked {
 
 /** The records of an item in the order asked; the two sides of a record stand together. */
 export function askedOf({ fields }: FormItem): Asked[] {
-  const groups = [...Map.groupBy(fields, ({ record, base }) => `${record} ${base}`).values()];
-  return groups.map((group) => ({ label: group[0]!.base, notes: notesOf(group[0]!), fields: group }));
+  const groups = new Map<string, Asked>();
+  for (const field of fields) {
+    const key = `${field.record} ${field.base}`;
+    const asked = groups.get(key) ?? { label: field.base, notes: notesOf(field), fields: [] };
+    groups.set(key, { ...asked, fields: [...asked.fields, field] });
+  }
+  return [...groups.values()];
 }
 
 function notesOf(field: FormField): string[] {

@@ -17,7 +17,7 @@ export interface IndexLetter {
   entries: IndexEntry[];
 }
 
-const order = new Intl.Collator('en-GB', { sensitivity: 'base', ignorePunctuation: true, numeric: true });
+const order = new Intl.Collator('en-GB', { sensitivity: 'base', numeric: true });
 
 /** Returns the index of the whole library: titles, subjects and synonyms, letter by letter. */
 export function indexOf(library: Library): IndexLetter[] {

@@ -1,4 +1,5 @@
 import type { Scope, Sides, Urgency } from '../../schemas/common.ts';
+import { stageMarks } from '../figures/stage-marks.ts';
 import type { Source } from '../../schemas/source.ts';
 
 /** Returns the label of the entry with this id. Throws RangeError when none has it. */
@@ -22,7 +23,7 @@ export function midSentence(text: string): string {
 /** Returns stages of alternative positions in words: "Sitting or standing", "Supine, then standing". */
 export function stagesText(positions: readonly { id: string; label: string }[], stages: readonly string[][]): string {
   const stage = (ids: readonly string[], first: boolean) => {
-    const labels = ids.map((id) => (id === 'any' ? 'Any position' : labelOf(positions, id)));
+    const labels = stageMarks(ids, positions).map((id) => (id === 'any' ? 'Any position' : labelOf(positions, id)));
     return joined(
       labels.map((label, i) => (first && i === 0 ? label : midSentence(label))),
       'or',
@@ -31,7 +32,7 @@ export function stagesText(positions: readonly { id: string; label: string }[], 
   return stages.map((ids, i) => stage(ids, i === 0)).join(', then ');
 }
 
-const sidesWords: Record<Sides, string> = { none: 'No side', both: 'Both', left: 'Left', right: 'Right' };
+const sidesWords: Record<Sides, string> = { none: 'None', both: 'Both', left: 'Left', right: 'Right' };
 
 /** Returns on which sides of the body something is done, in words. */
 export const sidesText = (sides: Sides): string => sidesWords[sides];
@@ -61,9 +62,9 @@ export const urgencyWords: Record<Urgency, { label: string; meaning: string }> =
 };
 
 /** How a source was read, in words. */
-export const statusWords: Record<Source['status'], string> = {
-  seen: 'Seen: read at the place that is used.',
-  abstract: 'Abstract: only the abstract was read.',
-  memory: 'From memory: not seen; to be checked against the source before it is relied on.',
-  none: 'Common practice: a habit of the trade without a published source.',
+export const statusWords: Record<Source['status'], { label: string; meaning: string }> = {
+  seen: { label: 'Seen', meaning: 'read in a stored copy at the place that is used' },
+  abstract: { label: 'Abstract', meaning: 'only the abstract was read' },
+  memory: { label: 'From memory', meaning: 'not seen, and to be checked before anyone relies on it' },
+  none: { label: 'Common practice', meaning: 'a habit of the trade for which no published source was found' },
 };

@@ -7,10 +7,10 @@ export const loincNotice =
  * Source: LOINC Users' Guide, "Calculating Mod 10 Check Digits".
  */
 export function loincCheckDigit(number: string): number {
-  const fromRight = [...number].reverse();
+  const fromRight = Array.from(number).reverse();
   const odd = fromRight.filter((_, index) => index % 2 === 0).join('');
   const even = fromRight.filter((_, index) => index % 2 === 1).join('');
-  const sum = [...`${even}${Number(odd) * 2}`].reduce((total, digit) => total + Number(digit), 0);
+  const sum = Array.from(`${even}${Number(odd) * 2}`, Number).reduce((total, digit) => total + digit, 0);
   return (10 - (sum % 10)) % 10;
 }
 

@@ -17,7 +17,7 @@ const compiler = (): NodeCompiler =>
   (shared ??= NodeCompiler.create({ workspace: process.cwd(), fontArgs: [{ fontBlobs: fontBlobs() }] }));
 
 const fail = (engine: NodeCompiler, trouble: NodeError, template: string): never => {
-  const diagnostics: Diagnostic[] = engine.fetchDiagnostics(trouble);
+  const diagnostics = engine.fetchDiagnostics(trouble) as Diagnostic[];
   throw new TypesettingError(diagnostics.map((one) => diagnosticText(one, template)).join('\n'));
 };
 
@@ -48,7 +48,7 @@ const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: 
   try {
     return engine.pdf(document, { pdfStandard: 'ua-1' });
   } catch (error) {
-    throw new TypesettingError(exportText(String((error as Error).message), template), { cause: error });
+    throw new TypesettingError(exportText((error as Error).message, template), { cause: error });
   }
 };
 

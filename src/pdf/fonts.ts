@@ -7,6 +7,9 @@ export const faces = [
   '@expo-google-fonts/fira-sans/400Regular/FiraSans_400Regular.ttf',
   '@expo-google-fonts/fira-sans/400Regular_Italic/FiraSans_400Regular_Italic.ttf',
   '@expo-google-fonts/fira-sans/600SemiBold/FiraSans_600SemiBold.ttf',
+  '@expo-google-fonts/fira-sans-condensed/400Regular/FiraSansCondensed_400Regular.ttf',
+  '@expo-google-fonts/fira-sans-condensed/400Regular_Italic/FiraSansCondensed_400Regular_Italic.ttf',
+  '@expo-google-fonts/fira-sans-condensed/600SemiBold/FiraSansCondensed_600SemiBold.ttf',
   '@expo-google-fonts/bitter/700Bold/Bitter_700Bold.ttf',
 ] as const;
 

@@ -7,7 +7,13 @@ export const anyPosition = 'Any position';
 
 /** Labels of the positions of all stages, in order, each once. */
 export function positionLabels(one: Manoeuvre, { positions }: Pick<Library, 'positions'>): string[] {
-  return [...new Set(one.stages.flat())].map((id) => (id === 'any' ? anyPosition : labelOf(id, positions)));
+  return [...new Set(one.stages.flat())].map((id) => labelOf(id, positions));
+}
+
+/** The position that stands for a manoeuvre: where its first stage is best done, or that it does not matter. */
+export function mainPosition(one: Manoeuvre, { positions }: Pick<Library, 'positions'>): string {
+  const first = one.stages[0] ?? [];
+  return first.length === positions.length ? anyPosition : labelOf(first[0] ?? '', positions);
 }
 
 /** Labels of what has to be laid out. */

@@ -4,7 +4,7 @@ import type { Library } from '../../schemas/library.ts';
 import type { Manoeuvre, RedFlag } from '../../schemas/manoeuvre.ts';
 import { plainText } from '../text/plain.ts';
 import { byId } from '../text/references.ts';
-import type { Passage, Shown } from './record.ts';
+import type { Passage } from './record.ts';
 
 /**
  * What a manoeuvre is for and what is found count most; how it is done and what the figures are about count half;
@@ -18,7 +18,7 @@ export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
   return [
     passage(3, [one.aim]),
     passage(1, one.abnormal),
-    passage(1, one.redFlags.flatMap(({ finding, action }) => [finding, action])),
+    { text: one.redFlags.map((flag) => flagText(flag, library)).join(' '), weight: 1 },
     passage(1, one.normal),
     { text: one.records.map(({ label }) => `${label}.`).join(' '), weight: 1 },
     { text: evidenceSubjects(one, library), weight: 0.5 },
@@ -26,6 +26,9 @@ export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
     passage(0.25, [...one.cautions, ...one.errors, ...one.adaptations]),
   ].filter(({ text }) => text !== '');
 }
+
+const flagText = ({ finding, action }: RedFlag, library: Library): string =>
+  `${plainText(finding, library)}: ${plainText(action, library)}`;
 
 function evidenceSubjects(one: Manoeuvre, library: Library): string {
   const ids = [...one.abnormal, ...one.normal].flat().flatMap((part) => (part.type === 'evidence' ? [part.id] : []));
@@ -40,14 +43,4 @@ export function flagsText(flags: readonly RedFlag[]): string {
     .filter(({ count }) => count > 0)
     .map(({ name, count }) => `${count} ${name}`)
     .join(', ');
-}
-
-/** What a result shows of a manoeuvre. `positions` are labels in order of preference. */
-export function manoeuvreShown(one: Manoeuvre, system: string, positions: readonly string[]): Shown {
-  const flags = flagsText(one.redFlags);
-  return {
-    system,
-    ...(positions[0] === undefined ? {} : { position: positions[0] }),
-    ...(flags === '' ? {} : { flags }),
-  };
 }

@@ -2,8 +2,8 @@ import type { Library } from '../../schemas/library.ts';
 import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
 import type { Protocol } from '../../schemas/protocol.ts';
 import { plainText } from '../text/plain.ts';
-import { instrumentLabels, positionLabels, scopeLabel } from './filter-labels.ts';
-import { manoeuvrePassages, manoeuvreShown } from './manoeuvre-record.ts';
+import { instrumentLabels, mainPosition, positionLabels, scopeLabel } from './filter-labels.ts';
+import { flagsText, manoeuvrePassages } from './manoeuvre-record.ts';
 import type { PageKind, SearchRecord } from './record.ts';
 import { americanSpelling } from './spelling.ts';
 import { wordsOf } from './words.ts';
@@ -29,6 +29,7 @@ export function searchRecords(library: Library): SearchRecord[] {
 function manoeuvreRecord(one: Manoeuvre, protocol: Protocol, library: Library): Draft {
   const position = positionLabels(one, library);
   const instrument = instrumentLabels(one, library);
+  const flags = flagsText(one.redFlags);
   return {
     url: `/protocols/${protocol.id}/${one.id}/`,
     kind: 'Manoeuvre',
@@ -36,7 +37,7 @@ function manoeuvreRecord(one: Manoeuvre, protocol: Protocol, library: Library): 
     names: one.synonyms,
     passages: manoeuvrePassages(one, library),
     filters: { kind: ['Manoeuvre'], system: [protocol.title], position, instrument, scope: [scopeLabel(one.scope)] },
-    shown: manoeuvreShown(one, protocol.title, position),
+    shown: { system: protocol.title, position: mainPosition(one, library), ...(flags === '' ? {} : { flags }) },
   };
 }
 

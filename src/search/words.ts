@@ -1,4 +1,17 @@
-/** The different words of a text in small letters, in order of first appearance; an apostrophe is dropped, a hyphen parts. */
+/** The words of a text in small letters; an apostrophe is dropped, a hyphen parts. */
+export function everyWordOf(text: string): string[] {
+  return text.toLowerCase().replaceAll(/['’]/g, '').match(/[\p{L}\p{N}]+/gu) ?? [];
+}
+
+/** The different words of a text, in order of first appearance. */
 export function wordsOf(text: string): string[] {
-  return [...new Set(text.toLowerCase().replaceAll(/['’]/g, '').match(/[\p{L}\p{N}]+/gu) ?? [])];
+  return [...new Set(everyWordOf(text))];
+}
+
+const ending = /(?:ions?|ings?|ed|es|e|s)$/;
+
+/** Whether a page that has `word` answers to `typed`: it begins so, or differs only in its ending. */
+export function answersTo(typed: string, word: string): boolean {
+  if (word.startsWith(typed)) return true;
+  return typed.length > 4 && word.length > 4 && typed.replace(ending, '') === word.replace(ending, '');
 }

@@ -9,8 +9,9 @@ import { byId } from './references.ts';
 export function evidenceText(entry: Evidence, all: readonly Evidence[]): string {
   const others = entry.disagreesWith
     .map((id) => byId(all, id))
-    .map((other) => `${figures(other)} in ${lowerFirst(other.population)}`);
-  const disagreement = others.length === 0 ? '' : ` Another source: ${others.join('; ')}.`;
+    .map((other) => `${figures(other)}${apart(entry, other)} in ${lowerFirst(other.population)}`);
+  const disagreement =
+    others.length === 0 ? '' : ` ${others.length === 1 ? 'Another source' : 'Other sources'}: ${others.join('; ')}.`;
   return `${entry.finding}: ${parts(entry).join('; ')}.${disagreement}`;
 }
 
@@ -33,11 +34,18 @@ function parts({ condition, present, absent }: Evidence): string[] {
   return [...first, `${subject} ${direction(absent)}, LR− ${ratioText(absent)}`];
 }
 
-/** An interval that holds 1 cannot tell more likely from less likely. */
+/** Another condition is named, so that a figure for a tighter stenosis does not pass as one for any stenosis. */
+const apart = (entry: Evidence, other: Evidence): string =>
+  other.condition === entry.condition ? '' : ` for ${other.condition}`;
+
+/**
+ * Which way a ratio points. An interval that holds 1 cannot tell; without an interval, a ratio within
+ * about a quarter of 1 moves the odds too little to say so (a marginal change, Jaeschke et al. 1994).
+ */
 function direction({ value, low, high }: Ratio): string {
-  if (low !== undefined && high !== undefined && low <= 1 && high >= 1) return 'not clearly more or less likely';
-  // Within a tenth of 1 the odds hardly move: a sign of LR+ 0.97 must not read as speaking against.
-  if (value > 0.9 && value < 1.1) return 'as likely as before';
+  const known = low !== undefined && high !== undefined;
+  if (known && low <= 1 && high >= 1) return 'not clearly more or less likely';
+  if (!known && value >= 0.8 && value <= 1.25) return 'about as likely as before';
   return value > 1 ? 'more likely' : 'less likely';
 }
 

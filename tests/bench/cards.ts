@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { cardFits, cardPdf, cardSizes, cardsOf, type CardFormat, type CardSize } from '../../src/cards/cards.ts';
+import { cardFits, cardPdf, cardsOf } from '../../src/cards/cards.ts';
+import { cardSizes, formatOf, type CardFormat, type CardSize } from '../../src/cards/formats.ts';
 import { CardOverflow } from '../../src/cards/overflow.ts';
 import { cardSetsOf } from '../../src/cards/select.ts';
 import { requireLibrary } from '../../src/library/load.ts';
@@ -24,9 +25,11 @@ function printFits(set: string, format: CardFormat): boolean {
   try {
     const [fits, time] = timed(() => cardFits(library, set, format));
     console.log(`${set} ${format}: ${fits.length} cards measured and fitted in ${time.toFixed(0)} ms`);
-    for (const { card, size, line, front, leftOut } of fits) {
+    for (const { card, size, line, stretch, front, leftOut } of fits) {
       const without = leftOut.length > 0 ? `, without ${leftOut.join(', ')}` : '';
-      console.log(`  ${card.padEnd(28)} ${size}/${line} pt, front ends with ${front.at(-1)}${without}`);
+      console.log(
+        `  ${card.padEnd(28)} ${size}/${line} pt${stretch < 100 ? ' condensed' : ''}, front ends with ${front.at(-1)}${without}`,
+      );
     }
     return true;
   } catch (error) {
@@ -49,8 +52,7 @@ else {
     console.log(`${set}: ${cardsOf(library, set).length} cards`);
     const fit = { a6: printFits(set, 'a6'), index: printFits(set, 'index') };
     for (const size of Object.keys(cardSizes) as CardSize[]) {
-      if (size === 'a6' || size === 'a4' ? fit.a6 : fit.index) printDeck(set, size);
+      if (fit[formatOf[size]]) printDeck(set, size);
     }
   }
-  if (process.exitCode === undefined && sets.length === 0) console.log('No card set has a page.');
 }

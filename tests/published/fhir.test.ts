@@ -18,7 +18,7 @@ const library = requireLibrary('content');
 const fixture = questionnaire(fixtureForm());
 
 /** The fixture's Questionnaire as JSON, changed in one place. */
-const changed = (change: object): Questionnaire => ({ ...structuredClone(fixture), ...change }) as Questionnaire;
+const changed = (change: object): Questionnaire => ({ ...structuredClone(fixture), ...change });
 
 beforeAll(() => {
   indexStructureDefinitionBundle(definitions('profiles-types'));
@@ -47,13 +47,14 @@ describe('by the R4 definitions of Questionnaire', () => {
   });
 });
 
-/** Every concept of a code system, nested ones too. */
+/** Every concept of a code system by its code, nested ones too. */
 function conceptsOf(file: string, url: string): Map<string, CodeSystemConcept> {
-  const systems = definitions(file).entry?.map(({ resource }) => resource as CodeSystem);
-  const system = systems?.find((each) => each.resourceType === 'CodeSystem' && each.url === url);
+  const resources = definitions(file).entry?.map(({ resource }) => resource) ?? [];
+  const system = resources.find((each) => each?.resourceType === 'CodeSystem' && each.url === url) as
+    CodeSystem | undefined;
   const walk = (concepts: CodeSystemConcept[] = []): CodeSystemConcept[] =>
     concepts.flatMap((each) => [each, ...walk(each.concept)]);
-  return new Map(walk(system?.concept).map((concept) => [concept.code ?? '', concept]));
+  return new Map(walk(system?.concept).map((concept) => [concept.code, concept]));
 }
 
 describe("by HL7's code systems", () => {
@@ -65,7 +66,7 @@ describe("by HL7's code systems", () => {
   it.each(findingOptions)(
     'the answer $code has the display that its system gives it',
     ({ system, code, officialName }) => {
-      expect(conceptsOf(files[system]!, system).get(code)?.display).toBe(officialName);
+      expect(conceptsOf(files[system] ?? '', system).get(code)?.display).toBe(officialName);
     },
   );
 

@@ -23,7 +23,7 @@ interface SheetItem {
 interface SheetSection {
   title: string;
   /** Scales of the section with each grade in words, once. */
-  scales: { title: string; grades: string[] }[];
+  scales: { title: string; grades: string[]; source?: string }[];
   items: SheetItem[];
 }
 
@@ -65,7 +65,11 @@ function sheetItem(library: Library, item: FormItem): SheetItem {
 function scalesOf({ items }: FormSection): SheetSection['scales'] {
   const fields = items.flatMap((item) => item.fields).filter((field) => field.kind === 'scale');
   const scales = [...Map.groupBy(fields, ({ scale }) => scale).values()];
-  return scales.map(([first]) => ({ title: first!.scaleTitle, grades: first!.options.map(({ display }) => display) }));
+  return scales.map(([first]) => {
+    const { scaleTitle, options, source } = first!;
+    const grades = options.map(({ display }) => display);
+    return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
+  });
 }
 
 const section = (library: Library, part: FormSection): SheetSection => ({

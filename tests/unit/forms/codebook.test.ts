@@ -1,12 +1,13 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
+import type { Form } from '../../../schemas/form.ts';
 import { codebook, codebookColumns } from '../../../src/forms/codebook.ts';
 import { loincNotice } from '../../../src/forms/loinc.ts';
 import { fixtureForm } from './fixtures.ts';
 
 const form = fixtureForm();
 const csv = codebook(form);
-const rows = parse(csv, { columns: true }) as Record<string, string>[];
+const rows = parse<Record<string, string>>(csv, { columns: true });
 const row = (id: string) => rows.find((each) => each['id'] === id);
 
 describe('the codebook', () => {
@@ -56,9 +57,8 @@ describe('the codebook', () => {
   });
 
   it('keeps commas, quotation marks and line breaks inside their cell', () => {
-    const odd = fixtureForm();
-    odd.sections[1]!.items[0]!.fields[0]!.label = 'One, "two"\nthree';
-    const first = (parse(codebook(odd), { columns: true }) as Record<string, string>[])[0];
+    const text = JSON.stringify(form).replaceAll('Fixture finding, asked none', 'One, \\"two\\"\\nthree');
+    const first = parse<Record<string, string>>(codebook(JSON.parse(text) as Form), { columns: true })[0];
     expect(first?.['label']).toBe('One, "two"\nthree');
   });
 

@@ -56,7 +56,7 @@ function toldByRow({ label = '', unit = '', min = '', max = '', options = '' }: 
 const asked = itemsOf(questionnaire(form)).filter(({ type }) => type !== 'group' && type !== 'display');
 const { properties } = (responseSchema(form)['properties'] as { answers: { properties: Record<string, AnswerSchema> } })
   .answers;
-const rows = parse(codebook(form), { columns: true }) as Record<string, string>[];
+const rows = parse<Record<string, string>>(codebook(form), { columns: true });
 
 const expected = answersOfForm(form).map(({ answer }) => [answer.linkId, toldByForm(answer)]);
 

@@ -1,5 +1,6 @@
 import type { QuestionnaireItem } from '@medplum/fhirtypes';
 import { describe, expect, it } from 'vitest';
+import type { FormSection } from '../../../schemas/form.ts';
 import { itemsOf } from '../../../src/forms/invariants/invariant.ts';
 import { questionnaire } from '../../../src/forms/questionnaire.ts';
 import { fieldsOf, fixtureForm } from './fixtures.ts';
@@ -147,7 +148,7 @@ describe('the Questionnaire of a form', () => {
 
   it('is not built when it would break an invariant', () => {
     const twice = fixtureForm();
-    twice.sections[0]!.linkId = 'neck';
+    twice.sections[0] = { ...twice.sections[0], linkId: 'neck' } as FormSection;
     expect(() => questionnaire(twice)).toThrow(
       /form "fixture-form" is not sound:\nlinkId "neck" is used more than once/,
     );

@@ -77,7 +77,7 @@ describe('evidence in words', () => {
 
   it('claims no direction when the ratio hardly differs from 1', () => {
     expect(evidenceText(with_({ present: { value: 0.97 } }), library.evidence)).toContain(
-      'is as likely as before, LR+ 0.97',
+      'is about as likely as before, LR+ 0.97',
     );
   });
 
@@ -92,6 +92,14 @@ describe('evidence in words', () => {
     const other = with_({ id: 'other', population: 'Adults elsewhere', present: { value: 1.1 } });
     const text = evidenceText(with_({ disagreesWith: ['other'] }), [other]);
     expect(text).toMatch(/LR− 0\.5\. Another source: LR\+ 1\.1, LR− 0\.5 in adults elsewhere\.$/);
+  });
+
+  it('names the condition of other sources where it differs', () => {
+    const torn = with_({ id: 'torn', population: 'Adults elsewhere', condition: 'a complete tear' });
+    const same = with_({ id: 'same', population: 'Adults here' });
+    const text = evidenceText(with_({ disagreesWith: ['torn', 'same'] }), [torn, same]);
+    expect(text).toContain('Other sources: LR+ 6.2 (1.3–18), LR− 0.5 for a complete tear in adults elsewhere; ');
+    expect(text).toMatch(/; LR\+ 6\.2 \(1\.3–18\), LR− 0\.5 in adults here\.$/);
   });
 });
 

@@ -1,0 +1,15 @@
+import type { Answer } from '../search/look-up.ts';
+import { element } from './result-item.ts';
+
+/** What is said, and read out, about an answer; `accept` is called when the words that were put right are taken over. */
+export function answerWords(typed: string, { hits, meant, partly }: Answer, accept: () => void): (string | Node)[] {
+  const count = hits.length === 1 ? '1 result' : `${hits.length} results`;
+  if (meant !== undefined) {
+    const button = element('button', meant);
+    button.type = 'button';
+    button.addEventListener('click', accept);
+    return [`Nothing for “${typed}”. Did you mean `, button, `? ${count}.`];
+  }
+  if (hits.length === 0) return [typed === '' ? '' : `Nothing for “${typed}” here.`];
+  return [partly ? `No page has all these words. Some of them: ${count}.` : `${count}.`];
+}

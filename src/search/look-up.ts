@@ -1,0 +1,69 @@
+import { didYouMean } from './did-you-mean.ts';
+import type { Chosen, Counts, Hit, SearchIndex } from './search-index.ts';
+import { answersTo, everyWordOf } from './words.ts';
+
+/** Where to look: the index, what was chosen, and the known words, which are fetched only for a doubtful answer. */
+export interface Ground {
+  index: SearchIndex;
+  chosen?: Chosen;
+  terms: () => Promise<readonly string[]>;
+}
+
+/** Pages in order of fit. */
+export interface Answer {
+  hits: readonly Hit[];
+  /** The words that were looked up in place of mistyped ones. */
+  meant?: string;
+  /** No page has all the words: these have some. */
+  partly?: true;
+}
+
+/**
+ * Looks words up among the pages that fit what was chosen. Mistyped words are put right where the right ones are known;
+ * where no page has all the words, pages with some answer. Without words: all pages that fit, in order of examination.
+ */
+export async function lookUp(typed: string, ground: Ground): Promise<Answer> {
+  const words = everyWordOf(typed);
+  if (words.length === 0) return { hits: await pagesChosen(ground) };
+  const hits = await sound(words, ground);
+  if (hits.length > 0) return { hits };
+  const meant = didYouMean(words, await ground.terms());
+  const better = meant === undefined ? [] : await sound(meant, ground);
+  if (meant !== undefined && better.length > 0) return { hits: better, meant: meant.join(' ') };
+  return words.length === 1 ? { hits } : { hits: await pagesWithSome(words, ground), partly: true };
+}
+
+async function pagesChosen({ index, chosen = {} }: Ground): Promise<Hit[]> {
+  if (Object.keys(chosen).length === 0) return [];
+  return (await index.search(null, { filters: chosen, sort: { order: 'asc' } })).results;
+}
+
+/**
+ * Pages that have all the words. The index puts the nearest shorter word for one that it does not know ("spelen" finds
+ * "s"): what it gives then has nothing to do with the question, and counts as nothing.
+ */
+async function sound(words: readonly string[], { index, chosen = {} }: Ground): Promise<Hit[]> {
+  const { results } = await index.search(words.join(' '), { filters: chosen });
+  const first = await results[0]?.data();
+  if (first === undefined) return [];
+  const there = everyWordOf([first.content, ...Object.values(first.meta)].join(' '));
+  return words.every((word) => there.some((other) => answersTo(word, other))) ? results : [];
+}
+
+async function pagesWithSome(words: readonly string[], ground: Ground): Promise<Hit[]> {
+  const sums = new Map<string, Hit>();
+  for (const word of words) {
+    for (const hit of await sound([word], ground)) {
+      const score = hit.score + (sums.get(hit.id)?.score ?? 0);
+      sums.set(hit.id, { id: hit.id, score, data: () => hit.data() });
+    }
+  }
+  return [...sums.values()].sort((a, b) => b.score - a.score);
+}
+
+/** How many pages each value of a filter would leave, the other filters staying as chosen. */
+export async function countsOf(filter: string, typed: string, { index, chosen = {} }: Ground): Promise<Counts> {
+  const others = Object.fromEntries(Object.entries(chosen).filter(([name]) => name !== filter));
+  const words = everyWordOf(typed).join(' ');
+  return (await index.search(words === '' ? null : words, { filters: others })).filters[filter] ?? {};
+}
