@@ -5,6 +5,14 @@ import { defineConfig } from 'astro/config';
 /** Packages with compiled code or data files of their own: Node loads them, the bundler leaves them alone. */
 const loadedByNode = ['@myriaddreamin/typst-ts-node-compiler', 'pagefind', 'subset-font'];
 
+/** A script fetched later has no style sheet to wait for: Vite's helper for that (0.7 KB) gives way to a bare import. */
+const plainImports = {
+  name: 'plain-imports',
+  enforce: /** @type {const} */ ('pre'),
+  load: (/** @type {string} */ id) =>
+    id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (load) => load();' : undefined,
+};
+
 export default defineConfig({
   output: 'static',
   // Canonical links of pages only; forms carry a fixed address of their own.
@@ -35,6 +43,7 @@ export default defineConfig({
     },
   },
   vite: {
+    plugins: [plainImports],
     // An inlined script could no longer import the search index by its own address.
     build: { assetsInlineLimit: 0 },
     ssr: { external: loadedByNode },

@@ -1,5 +1,6 @@
 import type { Library } from '../../schemas/library.ts';
 import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
+import { stageMarks } from '../figures/stage-marks.ts';
 import type { StripRow } from './card.ts';
 import { duration, listed, midSentence, sidesWords } from './words.ts';
 
@@ -12,25 +13,21 @@ const labelOf = (entries: readonly { id: string; label: string }[], id: string):
   return entry.label;
 };
 
-/** True when a stage may be done in every position there is. */
-const isAny = (stage: readonly string[], { positions }: Vocabulary): boolean =>
-  stage.includes('any') || positions.every(({ id }) => stage.includes(id));
-
-/** Positions that the thumb index marks: every alternative of every stage once, or `any`. */
-export function marksOf(stages: readonly string[][], vocabulary: Vocabulary): string[] {
-  return [...new Set(stages.flatMap((stage) => (isAny(stage, vocabulary) ? ['any'] : stage)))];
+/** Positions that the thumb index marks, each once: every alternative of every stage, or `any` where all serve. */
+export function marksOf(stages: readonly string[][], { positions }: Pick<Vocabulary, 'positions'>): string[] {
+  return [...new Set(stages.flatMap((stage) => stageMarks(stage, positions)))];
 }
 
-const stageText = (stage: readonly string[], vocabulary: Vocabulary): string =>
-  isAny(stage, vocabulary)
-    ? 'Any position'
-    : stage.map((id, place) => (place === 0 ? '' : ' or ') + place0(labelOf(vocabulary.positions, id), place)).join('');
-
-const place0 = (label: string, place: number): string => (place === 0 ? label : midSentence(label));
+const stageText = (stage: readonly string[], { positions }: Vocabulary): string =>
+  stageMarks(stage, positions)
+    .map((id) => (id === 'any' ? 'Any position' : labelOf(positions, id)))
+    .map((label, place) => (place === 0 ? label : midSentence(label)))
+    .join(' or ');
 
 /** Stages in words: "Sitting or standing", "Supine, then standing". */
 export function positionText(stages: readonly string[][], vocabulary: Vocabulary): string {
-  return stages.map((stage, place) => place0(stageText(stage, vocabulary), place)).join(', then ');
+  const texts = stages.map((stage) => stageText(stage, vocabulary));
+  return texts.map((text, place) => (place === 0 ? text : midSentence(text))).join(', then ');
 }
 
 /** The strip under the title: where the patient is, where the examiner stands, what is uncovered and laid out, how long. */

@@ -10,8 +10,8 @@ export interface TypesetCard extends Pick<
   'id' | 'title' | 'set' | 'number' | 'count' | 'strip' | 'edition' | 'review'
 > {
   parts: Part[];
-  /** Slot of the thumb index and white drawing of each position. */
-  marks: { slot: number; svg: string }[];
+  /** Slot of the thumb index and drawing of each position; the first is filled, the others outlined. */
+  marks: { slot: number; filled: boolean; svg: string }[];
   /** How many slots the thumb index has. */
   slots: number;
 }
@@ -23,15 +23,21 @@ export interface FittedCard extends TypesetCard {
   back: Part[];
 }
 
-/** A position mark in white, to stand on the black of the thumb index. Decorative: the strip names the position. */
-const whiteMark = (position: string): string =>
+/** A position mark as SVG, white on a filled tab. Decorative: the strip names the position. */
+const markSvg = (position: string, filled: boolean): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${markBox} ${markBox}">` +
-  `<path d="${positionMark(position).d.join('')}" fill="none" stroke="#fff" stroke-width="${markWeight}" stroke-linecap="round" stroke-linejoin="round"/></svg>`;
+  `<path d="${positionMark(position).d.join('')}" fill="none" stroke="${filled ? '#fff' : '#000'}" stroke-width="${markWeight}" stroke-linecap="round" stroke-linejoin="round"/></svg>`;
+
+const tab = (position: string, place: number): TypesetCard['marks'][number] => ({
+  slot: markedPositions.indexOf(position),
+  filled: place === 0,
+  svg: markSvg(position, place === 0),
+});
 
 /** Turns a card into template data. Throws RangeError for a position without a mark. */
 export function typesetCard(card: Card, references: References): TypesetCard {
   const { id, title, set, number, count, strip, edition, review } = card;
-  const marks = card.marks.map((position) => ({ slot: markedPositions.indexOf(position), svg: whiteMark(position) }));
+  const marks = card.marks.map(tab);
   return {
     id,
     title,

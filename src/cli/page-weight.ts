@@ -15,7 +15,7 @@ export interface PageWeight {
 export const budget: PageWeight = { html: 8 * 1024, css: 6 * 1024, script: 3 * 1024, fonts: 28 * 1024 };
 
 /**
- * Weighs a built page. `file` is its HTML below `root`, the folder that is served at `base` (with a slash at both ends).
+ * Weighs a built page. `file` is its HTML below `root`, the folder that is served at `base` (`/` or `/sub/`).
  * Throws when a file that the page names is not there.
  */
 export function weighPage(root: string, base: string, file: string): PageWeight {
@@ -23,7 +23,8 @@ export function weighPage(root: string, base: string, file: string): PageWeight 
   const styles = attributeValues(html, /<link rel="stylesheet" href="([^"]+)"/g);
   const scripts = attributeValues(html, /<script[^>]* src="([^"]+)"/g);
   const inline = attributeValues(html, /<script(?![^>]* src=)(?![^>]*json)[^>]*>([^<]+)</g);
-  const onDisk = (address: string) => join(root, address.slice(base.length));
+  const below = base.replace(/\/*$/, '/');
+  const onDisk = (address: string) => join(root, address.slice(below.length));
   const css = styles.map((address) => readFileSync(onDisk(address), 'utf8'));
   const fonts = new Set(css.flatMap((text) => attributeValues(text, /url\("?([^")]+\.woff2)"?\)/g)));
   return {

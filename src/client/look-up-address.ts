@@ -11,8 +11,9 @@ export interface Asked {
 export function takeFromAddress(): Asked | undefined {
   const sent = new URLSearchParams(location.search).get('q');
   if (sent !== null) history.replaceState(null, '', location.pathname + location.hash);
-  const { q = sent ?? '', ...chosen } = Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
-  return q === '' && Object.keys(chosen).length === 0 ? undefined : { words: q, chosen };
+  if (!location.hash.startsWith('#q=')) return sent === null ? undefined : { words: sent, chosen: {} };
+  const { q: words = '', ...chosen } = Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
+  return { words, chosen };
 }
 
 /** Puts a look-up behind `#` in the page's address, in place of what stood there; nothing clears it. */

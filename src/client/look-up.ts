@@ -3,7 +3,7 @@ import type { Hit, SearchIndex } from '../search/search-index.ts';
 import { putIntoAddress, takeFromAddress } from './look-up-address.ts';
 import { answerWords } from './look-up-words.ts';
 import { resultItem } from './result-item.ts';
-import { fetchTerms, openIndex } from './search-index.ts';
+import { correct, openIndex } from './search-index.ts';
 
 /** Milliseconds without a key before an answer is looked for. */
 const pause = 80;
@@ -19,7 +19,6 @@ const portion = 8;
  */
 class LookUp extends HTMLElement {
   #index: Promise<SearchIndex> | undefined;
-  #terms: Promise<string[]> | undefined;
   /** What stands in the list; undefined when a later look-up has overtaken it. */
   #answer: Promise<Answer | undefined> = Promise.resolve(undefined);
   #waiting: ReturnType<typeof setTimeout> | undefined;
@@ -92,8 +91,8 @@ class LookUp extends HTMLElement {
   }
 
   async #ground(): Promise<Ground> {
-    const terms = () => (this.#terms ??= fetchTerms(this.dataset['terms'] ?? ''));
-    return { index: await this.#open(), chosen: this.#chosen, terms };
+    const terms = this.dataset['terms'] ?? '';
+    return { index: await this.#open(), chosen: this.#chosen, correct: (words) => correct(words, terms) };
   }
 
   #soon(): void {
@@ -116,41 +115,42 @@ class LookUp extends HTMLElement {
     const typed = this.#input.value.trim();
     const ground = await this.#ground();
     const answer = await lookUp(typed, ground);
-    const items = await this.#items(answer.hits.slice(0, portion));
+    const looked = answer.meant ?? typed;
+    const items = await this.#items(answer.hits.slice(0, portion), looked);
     if (turn !== this.#turn) return undefined;
     this.#find('.failed').hidden = true;
     this.#find('.results').replaceChildren(...items);
     this.#tell(...answerWords(typed, answer, () => this.#accept(answer)));
-    this.#offerMore(answer.hits);
-    void this.#count(answer.meant ?? typed, ground);
+    this.#offerMore(answer.hits, looked);
+    void this.#count(looked, ground);
     return answer;
   }
 
-  async #items(hits: readonly Hit[]): Promise<HTMLLIElement[]> {
+  async #items(hits: readonly Hit[], typed: string): Promise<HTMLLIElement[]> {
     const marks = this.#find<HTMLTemplateElement>('template').content;
     const pages = await Promise.all(hits.map((hit) => hit.data()));
     return pages.map((page) => {
       const mark = marks.querySelector(`[data-position="${page.meta['position'] ?? ''}"]`);
-      return resultItem(page, mark?.cloneNode(true));
+      return resultItem(page, typed, mark?.cloneNode(true));
     });
   }
 
-  #offerMore(hits: readonly Hit[]): void {
+  #offerMore(hits: readonly Hit[], typed: string): void {
     const button = this.#find<HTMLButtonElement>('.more');
     const shown = this.#links.length;
     button.hidden = shown >= hits.length;
     button.textContent = `Show ${Math.min(portion, hits.length - shown)} more`;
-    button.onclick = () => void this.#showMore(hits);
+    button.onclick = () => void this.#showMore(hits, typed);
   }
 
-  async #showMore(hits: readonly Hit[]): Promise<void> {
+  async #showMore(hits: readonly Hit[], typed: string): Promise<void> {
     const turn = this.#turn;
     const shown = this.#links.length;
-    const items = await this.#items(hits.slice(shown, shown + portion));
+    const items = await this.#items(hits.slice(shown, shown + portion), typed);
     if (turn !== this.#turn) return;
     this.#find('.results').append(...items);
     this.#links[shown]?.focus();
-    this.#offerMore(hits);
+    this.#offerMore(hits, typed);
   }
 
   async #count(typed: string, ground: Ground): Promise<void> {

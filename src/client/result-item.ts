@@ -1,12 +1,14 @@
+import { quotation } from '../search/quotation.ts';
 import type { FoundPage } from '../search/search-index.ts';
 
-/** A found page as an item of the list of results; `mark` draws its position. */
-export function resultItem({ url, excerpt, meta }: FoundPage, mark: Node | undefined): HTMLLIElement {
+/** A found page as an item of the list of results, for the words looked up; `mark` draws its position. */
+export function resultItem(page: FoundPage, typed: string, mark: Node | undefined): HTMLLIElement {
+  const { url, meta } = page;
   const link = element('a', meta['title'] ?? '');
   link.href = url;
   const item = element('li');
   if (mark !== undefined) item.append(mark);
-  item.append(link, element('p', placeOf(meta), 'place'), quotation(excerpt));
+  item.append(link, element('p', placeOf(meta), 'place'), quoted(page, typed));
   if (meta['flags'] !== undefined) item.append(element('p', `Red flags: ${meta['flags']}`, 'flags'));
   return item;
 }
@@ -28,12 +30,8 @@ function placeOf({ kind, system, position }: FoundPage['meta']): string {
   return words.filter((word) => word !== undefined).join(' · ');
 }
 
-/** The index quotes in HTML; here its words and marks alone are taken over. */
-function quotation(excerpt: string): HTMLParagraphElement {
+function quoted(page: FoundPage, typed: string): HTMLParagraphElement {
   const paragraph = element('p');
-  for (const [i, part] of excerpt.split(/<\/?mark>/).entries()) {
-    const text = part.replaceAll('&lt;', '<').replaceAll('&gt;', '>');
-    paragraph.append(i % 2 === 1 ? element('mark', text) : text);
-  }
+  paragraph.append(...quotation(page, typed).map(({ text, marked }) => (marked ? element('mark', text) : text)));
   return paragraph;
 }

@@ -13,12 +13,16 @@ interface Script extends SearchIndex {
 export async function openIndex(address: string, edition: string): Promise<SearchIndex> {
   const script = (await import(/* @vite-ignore */ `${address}pagefind.js`)) as Script;
   // Without a worker: one file less to fetch, and an answer takes a millisecond.
-  await script.options({ noWorker: true, metaCacheTag: edition, excerptLength: 24, excerptEllipsis: '…' });
+  await script.options({ noWorker: true, metaCacheTag: edition });
   await script.init();
   return script;
 }
 
-/** Fetches the list of known words. Rejects when it cannot be fetched. */
-export async function fetchTerms(address: string): Promise<string[]> {
-  return (await (await fetch(address)).json()) as string[];
+/**
+ * Fetches the list of known words and what compares them, and puts mistyped words right where it can.
+ * Rejects when one of them cannot be fetched.
+ */
+export async function correct(words: readonly string[], address: string): Promise<string[] | undefined> {
+  const [{ didYouMean }, answer] = await Promise.all([import('../search/did-you-mean.ts'), fetch(address)]);
+  return didYouMean(words, (await answer.json()) as string[]);
 }

@@ -1,12 +1,12 @@
-import { didYouMean } from './did-you-mean.ts';
 import type { Chosen, Counts, Hit, SearchIndex } from './search-index.ts';
 import { answersTo, everyWordOf } from './words.ts';
 
-/** Where to look: the index, what was chosen, and the known words, which are fetched only for a doubtful answer. */
+/** Where to look. */
 export interface Ground {
   index: SearchIndex;
   chosen?: Chosen;
-  terms: () => Promise<readonly string[]>;
+  /** Puts mistyped words right, or gives undefined; asked only when the words as typed have no answer. */
+  correct: (words: readonly string[]) => Promise<readonly string[] | undefined>;
 }
 
 /** Pages in order of fit. */
@@ -27,7 +27,7 @@ export async function lookUp(typed: string, ground: Ground): Promise<Answer> {
   if (words.length === 0) return { hits: await pagesChosen(ground) };
   const hits = await sound(words, ground);
   if (hits.length > 0) return { hits };
-  const meant = didYouMean(words, await ground.terms());
+  const meant = await ground.correct(words);
   const better = meant === undefined ? [] : await sound(meant, ground);
   if (meant !== undefined && better.length > 0) return { hits: better, meant: meant.join(' ') };
   return words.length === 1 ? { hits } : { hits: await pagesWithSome(words, ground), partly: true };

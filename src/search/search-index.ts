@@ -7,8 +7,6 @@ export type Chosen = Readonly<Record<string, string>>;
 /** A page that was found, its address with the base path. */
 export interface FoundPage {
   url: string;
-  /** Part of the text, HTML, found words in `<mark>`. */
-  excerpt: string;
   content: string;
   meta: Readonly<Record<string, string>>;
 }

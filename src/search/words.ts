@@ -8,10 +8,14 @@ export function wordsOf(text: string): string[] {
   return [...new Set(everyWordOf(text))];
 }
 
-const ending = /(?:ions?|ings?|ed|es|e|s)$/;
+const inflection = /(?:es|e|s)$/;
+const derivation = /(?:ity|ions?|ings?|ed|y)$/;
 
 /** Whether a page that has `word` answers to `typed`: it begins so, or differs only in its ending. */
 export function answersTo(typed: string, word: string): boolean {
   if (word.startsWith(typed)) return true;
-  return typed.length > 4 && word.length > 4 && typed.replace(ending, '') === word.replace(ending, '');
+  if (typed.length < 5 || word.length < 5) return false;
+  const root = typed.replace(derivation, '');
+  const begins = root !== typed && root.length > 4 && word.startsWith(root);
+  return begins || typed.replace(inflection, '') === word.replace(inflection, '');
 }

@@ -19,6 +19,7 @@ const codedKind = ({ linkId, field }: Answer): 'list' | 'radio' =>
 
 function fieldSpec(answer: Answer): FieldSpec {
   const common = { name: fieldName(answer.linkId), tooltip: tooltip(answer) };
+  if (answer.type === 'text' && answer.field.kind === 'text') return { kind: 'text', ...common, multiline: true };
   if (answer.type !== 'coded') return { kind: 'text', ...common };
   const options = answer.options.map(({ code, label }) => ({ code, display: label }));
   return { kind: codedKind(answer), ...common, options };

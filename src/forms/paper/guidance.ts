@@ -10,9 +10,9 @@ export interface FlagGroup {
 }
 
 const urgencies: readonly { urgency: Urgency; words: string }[] = [
-  { urgency: 'now', words: 'Red flag, act now:' },
-  { urgency: 'today', words: 'Red flag, senior review the same day:' },
-  { urgency: 'soon', words: 'Red flag, appointment soon by local protocol:' },
+  { urgency: 'now', words: 'act now' },
+  { urgency: 'today', words: 'senior review the same day' },
+  { urgency: 'soon', words: 'appointment soon by local protocol' },
 ];
 
 /** A sentence with a stop at its end. */

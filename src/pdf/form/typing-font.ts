@@ -29,7 +29,11 @@ interface TypingFont {
 
 async function readTypingFont(): Promise<TypingFont> {
   const full = readFileSync(createRequire(join(process.cwd(), 'package.json')).resolve(face));
-  const bytes = await subsetFont(full, codes.map(characterOf).join(''), { targetFormat: 'truetype', noHinting: true });
+  const bytes = await subsetFont(full, codes.map(characterOf).join(''), {
+    targetFormat: 'truetype',
+    noHinting: true,
+    keepFeatures: [],
+  });
   const font = fontkit.create(full);
   if (!('unitsPerEm' in font)) throw new Error(`${face} is a collection of fonts; one font is expected`);
   const scaled = (units: number): number => Math.round((units * 1000) / font.unitsPerEm);

@@ -92,7 +92,8 @@ function expand(search: Search, s: number): void {
   for (let to = 0; to < count; to++) {
     if (to === from || problem.whole[to]!.length === 0) continue;
     const at = scratch(states, s);
-    if (doAllIn(problem, to, states.done, at)) reach(search, to, cost + problem.cost[from * count + to]!, s, plainChange);
+    if (doAllIn(problem, to, states.done, at))
+      reach(search, to, cost + problem.cost[from * count + to]!, s, plainChange);
   }
   for (const item of problem.staged) {
     if (!isReady(problem, item, states.done, s * problem.words)) continue;

@@ -55,17 +55,27 @@ function cheapest(leave: Float64Array, first: number, must: number, open: readon
   return least;
 }
 
+/** What the bound needs to know of the changes alone: the same for every part of a problem. */
+export interface Departures {
+  leave: Float64Array;
+  /** Positions taken into account, as bits. */
+  all: number;
+}
+
+/** Prepares the bound for a problem and its parts. */
+export function departuresOf(problem: Problem): Departures {
+  const stride = problem.positions.length;
+  const count = Math.min(stride, mostPositions);
+  return { leave: departures(problem.cost, stride, count), all: 2 ** count - 1 };
+}
+
 /**
  * The bound by positions still to be called at, orders forgotten: what is possible here is done, so every item left
  * asks for an arrival; only the first stage of an item of several may begin where the patient is.
  */
-export function coverBound(problem: Problem): Bound {
-  const stride = problem.positions.length;
-  const count = Math.min(stride, mostPositions);
-  const all = 2 ** count - 1;
-  const leave = departures(problem.cost, stride, count);
+export function coverBound(problem: Problem, { leave, all }: Departures): Bound {
   return (position, done, at) => {
-    if (position >= count) return 0;
+    if (1 << position > all) return 0;
     let must = 0;
     const several: number[] = [];
     for (let i = 0; i < problem.count; i++) {

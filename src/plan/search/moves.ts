@@ -39,16 +39,19 @@ export interface Way extends Move {
 function waysFrom(problem: Problem, item: number, from: number): Way[] {
   const count = problem.positions.length;
   const start: Way = { to: from, item, via: [], cost: 0 };
-  return problem.masks[item]!.reduce((reached, mask) => {
-    const next: Way[] = [];
-    for (let to = 0; to < count; to++) {
-      if (((mask >> to) & 1) === 0) continue;
-      const steps = reached.map((way) => ({ way, cost: way.cost + problem.cost[way.to * count + to]! }));
-      const { way, cost } = steps.reduce((a, b) => (b.cost < a.cost ? b : a));
-      next.push({ to, item, via: [...way.via, to], cost });
-    }
-    return next;
-  }, [start]);
+  return problem.masks[item]!.reduce(
+    (reached, mask) => {
+      const next: Way[] = [];
+      for (let to = 0; to < count; to++) {
+        if (((mask >> to) & 1) === 0) continue;
+        const steps = reached.map((way) => ({ way, cost: way.cost + problem.cost[way.to * count + to]! }));
+        const { way, cost } = steps.reduce((a, b) => (b.cost < a.cost ? b : a));
+        next.push({ to, item, via: [...way.via, to], cost });
+      }
+      return next;
+    },
+    [start],
+  );
 }
 
 /** Ways through the stages of every item of several stages: `ways[item][from]`. */

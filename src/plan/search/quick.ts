@@ -1,7 +1,7 @@
 import type { Bound } from './cover-bound.ts';
 import { doAllIn, isReady, stageWays, type Move, type Way } from './moves.ts';
 import type { Problem } from './problem.ts';
-import { allOf, put, within, type Words } from './sets.ts';
+import { put, sizeOf, type Words } from './sets.ts';
 
 /** A path that does everything, with its packed cost. */
 export interface Complete {
@@ -36,30 +36,31 @@ function nextOnes(problem: Problem, bound: Bound, ways: Way[][][], from: Beginni
 }
 
 /**
- * A good path, not always the best: level by level the `width` most promising beginnings are kept.
+ * A good path, not always the best: of all beginnings that have done equally many items the `width` most promising are kept.
  * @param begun moves already made; none by default
  */
 export function quickPath(problem: Problem, bound: Bound, width: number, begun: readonly Move[] = []): Complete {
-  const all = allOf(problem.count);
   const ways = stageWays(problem);
-  let beam = beginnings(problem, bound, begun);
-  let best: Beginning | undefined;
-  while (beam.length > 0) {
-    for (const one of beam)
-      if (within(all, 0, one.done, 0, problem.words) && (best === undefined || one.cost < best.cost)) best = one;
-    const limit = best?.cost ?? Infinity;
-    const next = beam.flatMap((one) => nextOnes(problem, bound, ways, one)).filter((one) => one.promise < limit);
-    beam = distinct(next.sort((a, b) => a.promise - b.promise)).slice(0, width);
-  }
+  const byCount: Beginning[][] = Array.from({ length: problem.count + 1 }, () => []);
+  for (const one of beginnings(problem, bound, begun)) byCount[sizeOf(one.done)]!.push(one);
+  for (const level of byCount.slice(0, -1))
+    for (const one of mostPromising(level, width))
+      for (const next of nextOnes(problem, bound, ways, one)) byCount[sizeOf(next.done)]!.push(next);
+  const [best] = mostPromising(byCount.at(-1)!, 1);
   if (best === undefined) throw new Error('no order was found');
   return { path: [...best.path], cost: best.cost };
 }
 
 function beginnings(problem: Problem, bound: Bound, begun: readonly Move[]): Beginning[] {
   const [first, ...rest] = begun;
-  if (first !== undefined) return [rest.reduce((one, move) => followed(problem, bound, one, move), extended(problem, bound, undefined, first, 0))];
+  if (first !== undefined)
+    return [
+      rest.reduce((one, move) => followed(problem, bound, one, move), extended(problem, bound, undefined, first, 0)),
+    ];
   return problem.positions.flatMap((_, to) =>
-    problem.start === undefined || to === problem.start ? [extended(problem, bound, undefined, { to, via: [] }, 0)] : [],
+    problem.start === undefined || to === problem.start
+      ? [extended(problem, bound, undefined, { to, via: [] }, 0)]
+      : [],
   );
 }
 
@@ -69,13 +70,23 @@ function followed(problem: Problem, bound: Bound, one: Beginning, move: Move): B
   const made = ready ? move : { to: move.to, via: [] };
   const stops = made.via.length > 0 ? made.via : [made.to];
   const changes = stops.map((to, k) => problem.cost[(stops[k - 1] ?? one.position) * problem.positions.length + to]!);
-  return extended(problem, bound, one, made, changes.reduce((sum, cost) => sum + cost, one.cost));
+  return extended(
+    problem,
+    bound,
+    one,
+    made,
+    changes.reduce((sum, cost) => sum + cost, one.cost),
+  );
 }
 
-function distinct(sorted: readonly Beginning[]): Beginning[] {
+function mostPromising(level: Beginning[], width: number): Beginning[] {
   const seen = new Set<string>();
-  return sorted.filter(({ position, done }) => {
+  const distinct = ({ position, done }: Beginning): boolean => {
     const key = `${position}:${done.join()}`;
-    return !seen.has(key) && seen.add(key);
-  });
+    return !seen.has(key) && seen.add(key).size > 0;
+  };
+  return level
+    .sort((a, b) => a.promise - b.promise)
+    .filter(distinct)
+    .slice(0, width);
 }

@@ -39,7 +39,7 @@ export function shapingItems(problem: Problem): number[] {
     contained(before, j, i, left, words, i) &&
     contained(after, j, i, left, words, -1);
   let kept = [...problem.order];
-  for (let size = Infinity; kept.length < size; ) {
+  for (let size = Infinity; kept.length < size;) {
     size = kept.length;
     for (const j of kept) {
       if (masks[j]!.length > 1) continue;

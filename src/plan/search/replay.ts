@@ -16,7 +16,11 @@ const ticks = 3;
  * Moves the patient along a path and does all that becomes possible.
  * @param numberOf the problem's number of an item named by the path, if it has it
  */
-export function replay(problem: Problem, path: readonly Move[], numberOf: (item: number) => number | undefined): Replay {
+export function replay(
+  problem: Problem,
+  path: readonly Move[],
+  numberOf: (item: number) => number | undefined,
+): Replay {
   const done = new Uint32Array(problem.words);
   const when = new Array<number>(problem.count).fill(Infinity);
   const mark = (tick: number): void => {

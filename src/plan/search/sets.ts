@@ -42,3 +42,10 @@ export function allOf(count: number): Words {
   for (let i = 0; i < count; i++) put(set, 0, i);
   return set;
 }
+
+/** How many members a whole array of words holds. */
+export function sizeOf(set: Words): number {
+  let size = 0;
+  for (let word of set) for (; word !== 0; word &= word - 1) size++;
+  return size;
+}

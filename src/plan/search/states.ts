@@ -91,6 +91,5 @@ function growArrays(states: States): void {
 
 function growTable(states: States): void {
   states.table = new Int32Array(2 * states.table.length).fill(-1);
-  for (let s = 0; s < states.count; s++)
-    states.table[slotOf(states, s * states.words, states.position[s]!)] = s;
+  for (let s = 0; s < states.count; s++) states.table[slotOf(states, s * states.words, states.position[s]!)] = s;
 }

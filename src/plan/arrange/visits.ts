@@ -1,0 +1,73 @@
+import type { Move } from '../search/moves.ts';
+import type { Problem } from '../search/problem.ts';
+import { has } from '../search/sets.ts';
+
+/** One stay of the patient in a position. */
+export interface Visit {
+  position: number;
+  /** An item of several stages that begins at the end of this visit and takes the patient on. */
+  bridge?: { item: number; /** Visit of each stage. */ stages: number[] };
+  /** True in the middle of such an item: nothing else may stand there. */
+  closed: boolean;
+}
+
+/** The stays that a path makes. */
+export function visitsOf(path: readonly Move[]): Visit[] {
+  const visits: Visit[] = [];
+  const goTo = (position: number): number => {
+    if (visits.at(-1)?.position !== position) visits.push({ position, closed: false });
+    return visits.length - 1;
+  };
+  for (const { to, item, via } of path) {
+    if (item === undefined) {
+      goTo(to);
+      continue;
+    }
+    const stages = via.map(goTo);
+    const first = visits[stages[0] ?? -1];
+    if (first !== undefined) first.bridge = { item, stages };
+    for (const visit of visits.slice((stages[0] ?? 0) + 1, -1)) visit.closed = true;
+  }
+  return visits;
+}
+
+/** First and last visit in which an item can be done. */
+export interface Window {
+  first: number;
+  last: number;
+}
+
+/** Whether an item can be done whole in a visit. */
+export function fits(problem: Problem, item: number, visit: Visit): boolean {
+  return !visit.closed && (problem.masks[item] ?? []).every((mask) => (mask >> visit.position) & 1);
+}
+
+/**
+ * The visits in which each item can be done, so that whatever comes before it and after it still can be.
+ * @throws Error when an item fits nowhere, which a path from the search never leads to
+ */
+export function windowsOf(problem: Problem, visits: readonly Visit[]): Window[] {
+  const fixed = new Map(visits.flatMap(({ bridge }) => (bridge === undefined ? [] : [[bridge.item, bridge.stages]])));
+  const windows: Window[] = [];
+  const neighbours = (item: number, before: boolean): Window[] =>
+    problem.order.flatMap((j) => {
+      const [late, early] = before ? [item, j] : [j, item];
+      const window = windows[j];
+      return window !== undefined && has(problem.before, late * problem.words, early) ? [window] : [];
+    });
+  for (const item of problem.order) {
+    const from = Math.max(0, ...neighbours(item, true).map(({ first }) => first));
+    const stages = fixed.get(item);
+    const first = stages?.at(-1) ?? visits.findIndex((visit, v) => v >= from && fits(problem, item, visit));
+    if (first < from) throw new Error(`item ${item} fits into no visit`);
+    windows[item] = { first, last: first };
+  }
+  for (const item of problem.order.toReversed()) {
+    const window = windows[item];
+    if (window === undefined) continue;
+    const until = Math.min(visits.length - 1, ...neighbours(item, false).map(({ last }) => last));
+    const stages = fixed.get(item);
+    window.last = stages?.[0] ?? visits.findLastIndex((visit, v) => v <= until && fits(problem, item, visit));
+  }
+  return windows;
+}
