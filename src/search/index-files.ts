@@ -3,7 +3,8 @@ import type { SearchRecord } from './record.ts';
 import { recordHtml } from './record-html.ts';
 
 /** What a page needs to look something up; Pagefind's own interfaces (400 KB) are left out. */
-const needed = /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|pagefind\..*\.pf_meta|wasm\.en\.pagefind|(index|fragment|filter)\/.*)$/;
+const needed =
+  /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|pagefind\..*\.pf_meta|wasm\.en\.pagefind|(index|fragment|filter)\/.*)$/;
 
 /**
  * Files of the search index by path below `/pagefind/`: the same bytes for the same records.

@@ -12,7 +12,14 @@ import type { Passage } from './record.ts';
  */
 export function manoeuvrePassages(one: Manoeuvre, library: Library): Passage[] {
   const passage = (weight: number, lines: readonly Line[]): Passage => ({
-    text: lines.map((line) => plainText(line.filter(({ type }) => type !== 'evidence'), library).trim()).join(' '),
+    text: lines
+      .map((line) =>
+        plainText(
+          line.filter(({ type }) => type !== 'evidence'),
+          library,
+        ).trim(),
+      )
+      .join(' '),
     weight,
   });
   return [

@@ -9,12 +9,12 @@ import type { SearchRecord } from './record.ts';
 const nameFields = ['names', 'names-2', 'names-3', 'names-4', 'names-5', 'names-6'] as const;
 
 /**
- * Every word typed must be on a page for it to be found. These are typed round a name and say nothing, so each page
- * has them; a word that is everywhere weighs nothing.
+ * Every word typed must be on a page for it to be found. These are typed round a name and tell no page from another, so
+ * each page has them; a word that is everywhere weighs nothing.
  */
 export const smallWords: readonly string[] = (
-  'a an and at by can check do does exam examination examine examining for from how i in is it my of on or the to ' +
-  'what when with you'
+  'a abnormal an and at by can check do does exam examination examine examining finding findings for from how i in is ' +
+  'it my normal of on or sign signs technique test tests the to what when with you'
 ).split(' ');
 
 /** A record as the HTML page that Pagefind reads: fields and filters first, then the passages that it may quote. */
@@ -26,7 +26,14 @@ export function recordHtml(record: SearchRecord, order: number): string {
 
 type Field = readonly [name: string, text: string | undefined];
 
-function fields({ title, names, spellings, filters: { position = [], instrument = [], scope = [] }, kind, shown }: SearchRecord): Field[] {
+function fields({
+  title,
+  names,
+  spellings,
+  filters: { position = [], instrument = [], scope = [] },
+  kind,
+  shown,
+}: SearchRecord): Field[] {
   return [
     ['title', title],
     ...nameFields.map((name): Field => [name, names.join('; ')]),

@@ -1,6 +1,11 @@
 /** The words of a text in small letters; an apostrophe is dropped, a hyphen parts. */
 export function everyWordOf(text: string): string[] {
-  return text.toLowerCase().replaceAll(/['’]/g, '').match(/[\p{L}\p{N}]+/gu) ?? [];
+  return (
+    text
+      .toLowerCase()
+      .replaceAll(/['’]/g, '')
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  );
 }
 
 /** The different words of a text, in order of first appearance. */
@@ -9,7 +14,7 @@ export function wordsOf(text: string): string[] {
 }
 
 const inflection = /(?:es|e|s)$/;
-const derivation = /(?:ity|ions?|ings?|ed|y)$/;
+const derivation = /(?:ity|e?ments?|ions?|ings?|ed|y)$/;
 
 /** Whether a page that has `word` answers to `typed`: it begins so, or differs only in its ending. */
 export function answersTo(typed: string, word: string): boolean {

@@ -2,7 +2,10 @@ import type { APIRoute, GetStaticPaths } from 'astro';
 import { searchFiles } from '../_search.ts';
 
 export const getStaticPaths = (async () =>
-  [...(await searchFiles())].map(([file, content]) => ({ params: { file }, props: { content } }))) satisfies GetStaticPaths;
+  [...(await searchFiles())].map(([file, content]) => ({
+    params: { file },
+    props: { content },
+  }))) satisfies GetStaticPaths;
 
 const types: Readonly<Record<string, string>> = { js: 'text/javascript', json: 'application/json' };
 
