@@ -1,4 +1,5 @@
 // @ts-check
+import process from 'node:process';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 

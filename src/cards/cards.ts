@@ -21,7 +21,7 @@ export function cardFits(library: Library, setId: string, format: CardFormat): C
  * The PDF of a card set: tagged PDF/UA-1, the same bytes each time.
  * Throws CardOverflow naming every card that does not fit, TypesettingError when a page cannot be set.
  */
-export function cardPdf(library: Library, setId: string, size: CardSize): Uint8Array {
+export function cardPdf(library: Library, setId: string, size: CardSize): Uint8Array<ArrayBuffer> {
   const format = formatOf[size];
   const { title, cards } = fittedSet(library, setId, format);
   const document = { title: `${title}: pocket cards, ${cardSizes[size]}`, format, cards };

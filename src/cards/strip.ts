@@ -18,11 +18,14 @@ export function marksOf(stages: readonly string[][], { positions }: Pick<Vocabul
   return [...new Set(stages.flatMap((stage) => stageMarks(stage, positions)))];
 }
 
+const alternatives = new Intl.ListFormat('en-GB', { type: 'disjunction' });
+
 const stageText = (stage: readonly string[], { positions }: Vocabulary): string =>
-  stageMarks(stage, positions)
-    .map((id) => (id === 'any' ? 'Any position' : labelOf(positions, id)))
-    .map((label, place) => (place === 0 ? label : midSentence(label)))
-    .join(' or ');
+  alternatives.format(
+    stageMarks(stage, positions)
+      .map((id) => (id === 'any' ? 'Any position' : labelOf(positions, id)))
+      .map((label, place) => (place === 0 ? label : midSentence(label))),
+  );
 
 /** Stages in words: "Sitting or standing", "Supine, then standing". */
 export function positionText(stages: readonly string[][], vocabulary: Vocabulary): string {

@@ -23,7 +23,9 @@ function main(): number {
 
 function heaviest(weights: PageWeight[]): string {
   const parts = Object.keys(budget) as (keyof PageWeight)[];
-  return parts.map((part) => `${part} ${Math.max(...weights.map((weight) => weight[part]))} of ${budget[part]}`).join(', ');
+  return parts
+    .map((part) => `${part} ${Math.max(...weights.map((weight) => weight[part]))} of ${budget[part]}`)
+    .join(', ');
 }
 
 function print(text: string, code: number): number {

@@ -30,7 +30,9 @@ export function weighPage(root: string, base: string, file: string): PageWeight 
   return {
     html: compressed(html),
     css: sum(css.map(compressed)),
-    script: sum([...withImports(scripts.map(onDisk)).map((path) => readFileSync(path, 'utf8')), ...inline].map(compressed)),
+    script: sum(
+      [...withImports(scripts.map(onDisk)).map((path) => readFileSync(path, 'utf8')), ...inline].map(compressed),
+    ),
     fonts: sum([...fonts].map((address) => readFileSync(onDisk(address)).length)),
   };
 }
@@ -40,7 +42,9 @@ export function overBudget(page: string, weight: PageWeight): string[] {
   const parts = Object.keys(budget) as (keyof PageWeight)[];
   return parts
     .filter((part) => weight[part] > budget[part])
-    .map((part) => `${page}  ${part} is ${weight[part]} bytes, ${weight[part] - budget[part]} over its ${budget[part]}.`);
+    .map(
+      (part) => `${page}  ${part} is ${weight[part]} bytes, ${weight[part] - budget[part]} over its ${budget[part]}.`,
+    );
 }
 
 function withImports(scripts: string[]): string[] {

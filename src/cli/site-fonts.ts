@@ -14,7 +14,10 @@ export interface SiteFont {
 }
 
 const printableAscii = Array.from({ length: 95 }, (_, i) => String.fromCharCode(32 + i)).join('');
-const without = (text: string, unwanted: string) => [...text].filter((c) => !unwanted.includes(c)).join('');
+const without = (text: string, unwanted: string) =>
+  Array.from(text)
+    .filter((c) => !unwanted.includes(c))
+    .join('');
 
 const accented = 'éèêëáäåçïóöøü';
 const names = 'ÅÆÇÉÖØÜãâæîñòôõøùûýßčćęěğıłńřśşšůźžŁŞŠŽ';

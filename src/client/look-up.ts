@@ -39,11 +39,11 @@ class LookUp extends HTMLElement {
 
   /** The page that is for look-up alone takes its words from the address, and can put them there. */
   #useAddress(): void {
-    this.#find('.to-address').addEventListener('click', () => {
+    this.#find('.to-address', HTMLElement).addEventListener('click', () => {
       putIntoAddress({ words: this.#input.value, chosen: this.#chosen });
       this.#tell('The address of this page now holds this look-up.');
     });
-    this.#find('.clear').addEventListener('click', () => this.#clear());
+    this.#find('.clear', HTMLElement).addEventListener('click', () => this.#clear());
     addEventListener('hashchange', () => this.#takeFromAddress());
     this.#takeFromAddress();
   }
@@ -58,7 +58,7 @@ class LookUp extends HTMLElement {
   }
 
   get #input(): HTMLInputElement {
-    return this.#find<HTMLInputElement>('input');
+    return this.#find('input', HTMLInputElement);
   }
 
   get #selects(): HTMLSelectElement[] {
@@ -74,14 +74,14 @@ class LookUp extends HTMLElement {
     return Object.fromEntries(chosen.map(({ name, value }) => [name, value]));
   }
 
-  #find<Kind extends HTMLElement>(selector: string): Kind {
-    const found = this.querySelector<Kind>(selector);
-    if (found === null) throw new Error(`Look-up has no ${selector}.`);
+  #find<Kind extends HTMLElement>(selector: string, kind: new () => Kind): Kind {
+    const found = this.querySelector(selector);
+    if (!(found instanceof kind)) throw new Error(`Look-up has no ${selector}.`);
     return found;
   }
 
   #tell(...words: (string | Node)[]): void {
-    this.#find('[role=status]').replaceChildren(...words);
+    this.#find('[role=status]', HTMLElement).replaceChildren(...words);
   }
 
   #open(): Promise<SearchIndex> {
@@ -106,7 +106,7 @@ class LookUp extends HTMLElement {
     this.#waiting = undefined;
     this.#turn += 1;
     this.#answer = this.#ask(this.#turn).catch(() => {
-      this.#find('.failed').hidden = false;
+      this.#find('.failed', HTMLElement).hidden = false;
       return undefined;
     });
   }
@@ -118,28 +118,27 @@ class LookUp extends HTMLElement {
     const looked = answer.meant ?? typed;
     const items = await this.#items(answer.hits.slice(0, portion), looked);
     if (turn !== this.#turn) return undefined;
-    this.#find('.failed').hidden = true;
-    this.#find('.results').replaceChildren(...items);
-    this.#tell(...answerWords(typed, answer, () => this.#accept(answer)));
+    this.#find('.failed', HTMLElement).hidden = true;
+    this.#find('.results', HTMLElement).replaceChildren(...items);
+    const narrowed = Object.keys(this.#chosen).length > 0;
+    this.#tell(...answerWords(typed, answer, narrowed, () => this.#accept(answer)));
     this.#offerMore(answer.hits, looked);
-    void this.#count(looked, ground);
+    void this.#count(looked, ground, turn);
     return answer;
   }
 
   async #items(hits: readonly Hit[], typed: string): Promise<HTMLLIElement[]> {
-    const marks = this.#find<HTMLTemplateElement>('template').content;
+    const marks = [...this.#find('template', HTMLTemplateElement).content.querySelectorAll('svg')];
     const pages = await Promise.all(hits.map((hit) => hit.data()));
     return pages.map((page) => {
-      const mark = marks.querySelector(`[data-position="${page.meta['position'] ?? ''}"]`);
+      const mark = marks.find(({ dataset }) => dataset['position'] === page.meta['position']);
       return resultItem(page, typed, mark?.cloneNode(true));
     });
   }
 
   #offerMore(hits: readonly Hit[], typed: string): void {
-    const button = this.#find<HTMLButtonElement>('.more');
-    const shown = this.#links.length;
-    button.hidden = shown >= hits.length;
-    button.textContent = `Show ${Math.min(portion, hits.length - shown)} more`;
+    const button = this.#find('.more', HTMLButtonElement);
+    button.hidden = this.#links.length >= hits.length;
     button.onclick = () => void this.#showMore(hits, typed);
   }
 
@@ -148,14 +147,15 @@ class LookUp extends HTMLElement {
     const shown = this.#links.length;
     const items = await this.#items(hits.slice(shown, shown + portion), typed);
     if (turn !== this.#turn) return;
-    this.#find('.results').append(...items);
+    this.#find('.results', HTMLElement).append(...items);
     this.#links[shown]?.focus();
     this.#offerMore(hits, typed);
   }
 
-  async #count(typed: string, ground: Ground): Promise<void> {
+  async #count(typed: string, ground: Ground, turn: number): Promise<void> {
     for (const select of this.#selects) {
       const counts = await countsOf(select.name, typed, ground);
+      if (turn !== this.#turn) return;
       for (const option of select.querySelectorAll<HTMLOptionElement>('[value]:not([value=""])')) {
         const count = counts[option.value] ?? 0;
         option.textContent = `${option.value} (${count})`;
@@ -184,7 +184,7 @@ class LookUp extends HTMLElement {
   #clear(): void {
     this.#input.value = '';
     for (const select of this.#selects) select.value = '';
-    if (location.hash !== '') putIntoAddress(undefined);
+    if (location.hash.startsWith('#q=')) putIntoAddress(undefined);
     this.#input.focus();
     this.#now();
   }

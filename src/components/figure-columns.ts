@@ -20,7 +20,13 @@ export interface FigureColumn {
 /** Returns the figures of a value and of the sources that disagree, the one in use first; none when nobody disagrees. */
 export function valueColumns(value: Value): FigureColumn[] {
   if (value.others.length === 0) return [];
-  const own = { figure: figureText(value), source: value.source, where: value.where, note: value.appliesTo, used: true };
+  const own = {
+    figure: figureText(value),
+    source: value.source,
+    where: value.where,
+    note: value.appliesTo,
+    used: true,
+  };
   const others = value.others.map(({ value: other, source, where, note }) => ({
     figure: typeof other === 'number' ? quantityText(other, value.unit) : rangeText(other.low, other.high, value.unit),
     source,
@@ -58,7 +64,9 @@ export function evidenceGroups(ids: readonly string[], all: readonly Evidence[])
 function connected(start: string, all: readonly Evidence[]): Evidence[] {
   const found = [byId(all, start)];
   for (const entry of found) {
-    const near = all.filter((other) => entry.disagreesWith.includes(other.id) || other.disagreesWith.includes(entry.id));
+    const near = all.filter(
+      (other) => entry.disagreesWith.includes(other.id) || other.disagreesWith.includes(entry.id),
+    );
     found.push(...near.filter((other) => !found.includes(other)));
   }
   return found;

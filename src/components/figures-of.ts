@@ -14,7 +14,8 @@ export interface ReferredIds {
 /** Returns the ids that a manoeuvre refers to in its prose, its records and its list of sources. */
 export function referredIds(manoeuvre: Manoeuvre): ReferredIds {
   const inlines = linesOf(manoeuvre).flat().flatMap(flattened);
-  const ids = (type: Inline['type']) => inlines.flatMap((part) => ('id' in part && part.type === type ? [part.id] : []));
+  const ids = (type: Inline['type']) =>
+    inlines.flatMap((part) => ('id' in part && part.type === type ? [part.id] : []));
   const linked = inlines.flatMap((part) => (part.type === 'link' && part.to.kind === 'source' ? [part.to.id] : []));
   return {
     values: once([...ids('value'), ...manoeuvre.records.flatMap(recordValue)]),
@@ -28,7 +29,18 @@ export function referredIds(manoeuvre: Manoeuvre): ReferredIds {
 function linesOf(m: Manoeuvre): Line[] {
   const flags = m.redFlags.flatMap(({ finding, action }) => [finding, action]);
   const normals = m.records.flatMap((record) => (record.kind === 'finding' ? [record.normal] : []));
-  const lists = [m.tell, m.technique, m.normal, m.abnormal, flags, m.cautions, m.errors, m.adaptations, m.card, normals];
+  const lists = [
+    m.tell,
+    m.technique,
+    m.normal,
+    m.abnormal,
+    flags,
+    m.cautions,
+    m.errors,
+    m.adaptations,
+    m.card,
+    normals,
+  ];
   return [m.aim, ...lists.flat(), m.noRedFlag ?? []];
 }
 

@@ -21,13 +21,17 @@ const order = new Intl.Collator('en-GB', { sensitivity: 'base', numeric: true })
 
 /** Returns the index of the whole library: titles, subjects and synonyms, letter by letter. */
 export function indexOf(library: Library): IndexLetter[] {
-  const entries = allEntries(library).sort((a, b) => order.compare(a.words, b.words) || order.compare(a.to.id, b.to.id));
+  const entries = allEntries(library).sort(
+    (a, b) => order.compare(a.words, b.words) || order.compare(a.to.id, b.to.id),
+  );
   const letters = new Map<string, IndexEntry[]>();
   for (const entry of entries) {
     const letter = firstLetter(entry.words);
     letters.set(letter, [...(letters.get(letter) ?? []), entry]);
   }
-  return [...letters].map(([letter, list]) => ({ letter, entries: list })).sort((a, b) => order.compare(a.letter, b.letter));
+  return [...letters]
+    .map(([letter, list]) => ({ letter, entries: list }))
+    .sort((a, b) => order.compare(a.letter, b.letter));
 }
 
 function allEntries(library: Library): IndexEntry[] {

@@ -25,7 +25,9 @@ function kindWords(record: Record, { scales }: Pick<Library, 'scales'>): string 
     case 'finding':
       return 'Normal, abnormal or not examined';
     case 'scale':
-      return `Grade, ${byId(scales, record.scale).grades.map((grade) => grade.code).join(', ')}`;
+      return `Grade, ${byId(scales, record.scale)
+        .grades.map((grade) => grade.code)
+        .join(', ')}`;
     case 'choice':
       return `One of: ${record.options.join('; ')}`;
     case 'quantity':

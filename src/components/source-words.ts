@@ -5,13 +5,14 @@ export function shortSource(source: Source): string {
   if (source.kind === 'practice') return source.title;
   const authors = source.authors.replace(/ \(editors?\)$/, '').split(/, /);
   const surnames = authors.map(surname);
-  const who = surnames[0] === undefined ? (authors[0] ?? source.authors) : people(surnames[0], surnames[1], authors.length);
+  const who =
+    surnames[0] === undefined ? (authors[0] ?? source.authors) : people(surnames[0], surnames[1], authors.length);
   return source.year === undefined ? who : `${who} ${source.year}`;
 }
 
-/** Returns the surname of an author written as "Surname AB", or undefined for a body. */
+/** Returns the surname of an author written as "Surname AB", or undefined for a body, which may end in its country. */
 function surname(author: string): string | undefined {
-  return /^(.*\p{Ll}.*) \p{Lu}{1,6}$/u.exec(author)?.[1];
+  return /^(.*\p{Ll}.*) (?!UK$|USA?$|EU$)\p{Lu}{1,6}$/u.exec(author)?.[1];
 }
 
 function people(first: string, second: string | undefined, count: number): string {

@@ -13,7 +13,13 @@ export interface Usage {
 
 /** Reads the whole library once and returns where each value, scale, evidence entry, tool and source is used. */
 export function usageOf(library: Library): Usage {
-  const by: Usage['by'] = { values: new Map(), scales: new Map(), evidence: new Map(), tools: new Map(), sources: new Map() };
+  const by: Usage['by'] = {
+    values: new Map(),
+    scales: new Map(),
+    evidence: new Map(),
+    tools: new Map(),
+    sources: new Map(),
+  };
   for (const manoeuvre of library.protocols.flatMap(({ manoeuvres }) => manoeuvres)) {
     const referred = referredIds(manoeuvre);
     for (const kind of Object.keys(by) as (keyof ReferredIds)[]) {
@@ -38,7 +44,8 @@ function tablesBySource({ values, scales, evidence, tools }: Library): Usage['ta
   return tables;
 }
 
-const valueSources = (value: Value): Set<string> => new Set([value.source, ...value.others.map(({ source }) => source)]);
+const valueSources = (value: Value): Set<string> =>
+  new Set([value.source, ...value.others.map(({ source }) => source)]);
 
 function add<T>(lists: Map<string, T[]>, key: string, entry: T): void {
   const list = lists.get(key);

@@ -39,7 +39,8 @@ function copyrightOf({ copyright }: FormDefinition, sections: Form['sections']):
 }
 
 function runSheetOrder(library: Library, formId: string): readonly PlanStep[] {
-  const { steps, leftOut } = planRequest(library, { form: formId });
+  // Without a limit of time: the same content gives the same form on every machine.
+  const { steps, leftOut } = planRequest(library, { form: formId }, { milliseconds: Infinity });
   if (leftOut.length === 0) return steps;
   const missing = leftOut.map(({ manoeuvre, reason }) => `${manoeuvre} (${reason})`);
   throw new Error(`The run sheet of form "${formId}" can't hold ${missing.join(', ')}.`);

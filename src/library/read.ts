@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Fault } from './faults.ts';
 
@@ -13,7 +13,7 @@ export interface ContentFile {
 
 const wanted = /\.(mdx|yaml)$/;
 
-/** Reads every `.mdx` and `.yaml` file below `root`, in a stable order. A missing folder, an empty file and a file that is not UTF-8 are faults. */
+/** Reads every `.mdx` and `.yaml` file below `root`, in a stable order; links are not followed, so that nothing outside is read. A missing folder, an empty file and a file that is not UTF-8 are faults. */
 export function readContent(root: string): { files: ContentFile[]; faults: Fault[] } {
   const shown = root.replaceAll('\\', '/').replace(/\/+$/, '');
   const files: ContentFile[] = [];
@@ -35,7 +35,7 @@ export function readContent(root: string): { files: ContentFile[]; faults: Fault
 function listFiles(root: string): string[] {
   return readdirSync(root, { recursive: true, encoding: 'utf8' })
     .map((path) => path.replaceAll('\\', '/'))
-    .filter((path) => wanted.test(path) && statSync(join(root, path)).isFile())
+    .filter((path) => wanted.test(path) && lstatSync(join(root, path)).isFile())
     .sort();
 }
 

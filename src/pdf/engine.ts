@@ -44,9 +44,9 @@ const withDocument = <Answer>(
   }
 };
 
-const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: string): Uint8Array => {
+const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: string): Uint8Array<ArrayBuffer> => {
   try {
-    return engine.pdf(document, { pdfStandard: 'ua-1' });
+    return new Uint8Array(engine.pdf(document, { pdfStandard: 'ua-1' }));
   } catch (error) {
     throw new TypesettingError(exportText((error as Error).message, template), { cause: error });
   }
@@ -56,7 +56,7 @@ const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: 
  * Sets a template and exports it as tagged PDF/UA-1: same request, same bytes.
  * Throws TypesettingError on any error or warning, a missing glyph, title or alternative text included.
  */
-export const compilePdf = (request: PdfRequest): Uint8Array =>
+export const compilePdf = (request: PdfRequest): Uint8Array<ArrayBuffer> =>
   withDocument(request, (engine, document) => exportPdf(engine, document, request.template));
 
 /** Values of the `metadata` elements that `selector` (for example `<fit>`) finds once the template is set. Throws like compilePdf. */

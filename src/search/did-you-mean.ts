@@ -24,4 +24,6 @@ function nearest(word: string, terms: readonly string[]): string | undefined {
   return best?.term;
 }
 
-const sameLetters = (a: string, b: string): boolean => [...a].sort().join('') === [...b].sort().join('');
+const sameLetters = (a: string, b: string): boolean => sorted(a) === sorted(b);
+
+const sorted = (word: string): string => Array.from(word).sort().join('');

@@ -65,5 +65,6 @@ async function pagesWithSome(words: readonly string[], ground: Ground): Promise<
 export async function countsOf(filter: string, typed: string, { index, chosen = {} }: Ground): Promise<Counts> {
   const others = Object.fromEntries(Object.entries(chosen).filter(([name]) => name !== filter));
   const words = everyWordOf(typed).join(' ');
+  await index.filters();
   return (await index.search(words === '' ? null : words, { filters: others })).filters[filter] ?? {};
 }

@@ -24,4 +24,6 @@ export interface SearchIndex {
     words: string | null,
     options: { filters: Chosen; sort?: Readonly<Record<string, 'asc'>> },
   ): Promise<{ results: Hit[]; filters: Readonly<Record<string, Counts>> }>;
+  /** Fetches the filters, once; before that, no counts come with an answer. */
+  filters(): Promise<unknown>;
 }

@@ -33,9 +33,12 @@ describe('worked examples', () => {
     [-2, 5.4, 3.4, 2.5, 'below the sternal angle'],
   ];
 
-  it.each(examples)('%d cm above the angle and %d cm below it is %d cmH2O, %d mmHg (%s)', (height, offset, cm, mmHg) => {
-    const estimate = estimatePressure(height, offset);
-    expect(estimate.cmWater).toBeCloseTo(cm, 10);
-    expect(estimate.mmHg).toBeCloseTo(mmHg, 2);
-  });
+  it.each(examples)(
+    '%d cm above the angle and %d cm below it is %d cmH2O, %d mmHg (%s)',
+    (height, offset, cm, mmHg) => {
+      const estimate = estimatePressure(height, offset);
+      expect(estimate.cmWater).toBeCloseTo(cm, 10);
+      expect(estimate.mmHg).toBeCloseTo(mmHg, 2);
+    },
+  );
 });

@@ -73,5 +73,5 @@ function row(fields: readonly [FormField, ...FormField[]]): Row {
 /** The rows of an item: the two sides of a record share one. */
 export function rowsOf(item: FormItem): Row[] {
   const records = Map.groupBy(item.fields, ({ record, base }) => `${record} ${base}`);
-  return [...records.values()].map(([first, ...more]) => row([first!, ...more]));
+  return [...records.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [row([first, ...more])]));
 }

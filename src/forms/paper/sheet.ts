@@ -1,4 +1,4 @@
-import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
+import type { Form, FormField, FormItem, FormSection } from '../../../schemas/form.ts';
 import type { Library } from '../../../schemas/library.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
@@ -62,14 +62,19 @@ function sheetItem(library: Library, item: FormItem): SheetItem {
   };
 }
 
+function scaleKey({
+  scaleTitle,
+  options,
+  source,
+}: Extract<FormField, { kind: 'scale' }>): SheetSection['scales'][number] {
+  const grades = options.map(({ display }) => display);
+  return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
+}
+
 function scalesOf({ items }: FormSection): SheetSection['scales'] {
   const fields = items.flatMap((item) => item.fields).filter((field) => field.kind === 'scale');
   const scales = [...Map.groupBy(fields, ({ scale }) => scale).values()];
-  return scales.map(([first]) => {
-    const { scaleTitle, options, source } = first!;
-    const grades = options.map(({ display }) => display);
-    return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
-  });
+  return scales.flatMap(([first]) => (first === undefined ? [] : [scaleKey(first)]));
 }
 
 const section = (library: Library, part: FormSection): SheetSection => ({

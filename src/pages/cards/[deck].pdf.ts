@@ -13,6 +13,6 @@ export const getStaticPaths = (() =>
 
 /** A card set as a PDF; the build fails naming every card that does not fit. */
 export const GET: APIRoute<{ set: string; size: CardSize }> = ({ props }) =>
-  new Response(new Uint8Array(cardPdf(library, props.set, props.size)), {
+  new Response(cardPdf(library, props.set, props.size), {
     headers: { 'content-type': 'application/pdf' },
   });

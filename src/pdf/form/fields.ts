@@ -1,7 +1,7 @@
 import { PDFString, type PDFContext, type PDFRef } from '@cantoo/pdf-lib';
 import type { Appearances } from './appearances.ts';
 import type { DrawnField } from './drawn-fields.ts';
-import type { FieldSpec } from './field-spec.ts';
+import type { FieldOption, FieldSpec } from './field-spec.ts';
 import { type Entries, fittedType, linesType, setEntries, toWidget, words } from './widgets.ts';
 
 /** What making a field needs of its document. */
@@ -56,10 +56,16 @@ function tickField(maker: FieldMaker, spec: SpecOf<'tick'>, [place]: Places): PD
   return single(maker, place, { ...own(spec), FT: 'Btn', V: 'Off' });
 }
 
+function answerAt({ name, options }: SpecOf<'radio'>, { option = -1 }: DrawnField): FieldOption {
+  const answer = options[option];
+  if (answer === undefined) throw new Error(`field "${name}" has no answer ${option}`);
+  return answer;
+}
+
 /** The group is not marked "always one chosen": a box ticked by mistake can be cleared. */
 function radioField(maker: FieldMaker, spec: SpecOf<'radio'>, places: Places): PDFRef {
   for (const place of places) {
-    const { code, display } = spec.options[place.option!]!;
+    const { code, display } = answerAt(spec, place);
     const appearance = { AP: maker.appearances.box(place, code), AS: 'Off' };
     toWidget(place, maker.context, `${spec.tooltip}: ${display}`, appearance);
   }

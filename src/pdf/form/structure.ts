@@ -8,8 +8,8 @@ function* leaves(node: PDFDict): Generator<[number, PDFRef]> {
     const [key, value] = [numbers[index], numbers[index + 1]];
     if (key instanceof PDFNumber && value instanceof PDFRef) yield [key.asNumber(), value];
   }
-  const kids = node.lookupMaybe(PDFName.of('Kids'), PDFArray);
-  for (let index = 0; index < (kids?.size() ?? 0); index += 1) yield* leaves(kids!.lookup(index, PDFDict));
+  const kids = node.lookupMaybe(PDFName.of('Kids'), PDFArray)?.asArray() ?? [];
+  for (const kid of kids) yield* leaves(node.context.lookup(kid, PDFDict));
 }
 
 /** Structure elements by the number that annotations give. Throws when the document is not tagged. */

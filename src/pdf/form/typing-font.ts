@@ -38,7 +38,7 @@ async function readTypingFont(): Promise<TypingFont> {
   if (!('unitsPerEm' in font)) throw new Error(`${face} is a collection of fonts; one font is expected`);
   const scaled = (units: number): number => Math.round((units * 1000) / font.unitsPerEm);
   const width = (code: number): number =>
-    scaled(font.glyphForCodePoint(characterOf(code).codePointAt(0)!)?.advanceWidth ?? 0);
+    scaled(font.glyphForCodePoint(characterOf(code).codePointAt(0) ?? 0)?.advanceWidth ?? 0);
   const { minX, minY, maxX, maxY } = font.bbox;
   return {
     bytes,

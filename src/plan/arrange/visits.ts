@@ -31,7 +31,10 @@ export function visitsOf(path: readonly Move[]): Visit[] {
   return visits;
 }
 
-/** First and last visit in which an item can be done. */
+/**
+ * First and last visit in which an item can be done. For one that bridges visits: the visit it ends in, from which on
+ * others may follow it, and the visit it begins in, until which others may come before it.
+ */
 export interface Window {
   first: number;
   last: number;

@@ -69,9 +69,15 @@ export function departuresOf(problem: Problem): Departures {
   return { leave: departures(problem.cost, stride, count), all: 2 ** count - 1 };
 }
 
+/** How many stages can be done one after the other without leaving the position. */
+function begunHere(stages: readonly number[], position: number): number {
+  const first = stages.findIndex((mask) => ((mask >> position) & 1) === 0);
+  return first < 0 ? stages.length : first;
+}
+
 /**
  * The bound by positions still to be called at, orders forgotten: what is possible here is done, so every item left
- * asks for an arrival; only the first stage of an item of several may begin where the patient is.
+ * asks for an arrival; only the first stages of an item of several may be done where the patient is.
  */
 export function coverBound(problem: Problem, { leave, all }: Departures): Bound {
   return (position, done, at) => {
@@ -81,9 +87,9 @@ export function coverBound(problem: Problem, { leave, all }: Departures): Bound 
     for (let i = 0; i < problem.count; i++) {
       if (has(done, at, i)) continue;
       const stages = problem.masks[i]!;
-      for (let k = 0; k < stages.length; k++) {
+      for (let k = stages.length > 1 ? begunHere(stages, position) : 0; k < stages.length; k++) {
         const mask = stages[k]!;
-        if (mask > all || (k === 0 && stages.length > 1 && (mask >> position) & 1)) continue;
+        if (mask > all) continue;
         if ((mask & (mask - 1)) === 0) must |= mask;
         else several.push(mask);
       }

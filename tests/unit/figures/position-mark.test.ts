@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { requireLibrary } from '../../../src/library/load.ts';
-import { markBox, markedPositions, markWeight, positionMark, positionMarkSvg } from '../../../src/figures/position-mark.ts';
+import {
+  markBox,
+  markedPositions,
+  markWeight,
+  positionMark,
+  positionMarkSvg,
+} from '../../../src/figures/position-mark.ts';
 import { stageMarks } from '../../../src/figures/stage-marks.ts';
 import { darkCells, likeness, pointsOf } from './drawn.ts';
 
@@ -19,7 +25,9 @@ describe('position marks', () => {
 
   it('differ from one another in at least a third of their dark cells at 16 by 16', () => {
     const drawn = markedPositions.map((id) => ({ id, cells: darkCells(positionMark(id).d.join(''), 16) }));
-    const pairs = drawn.flatMap((a, i) => drawn.slice(i + 1).map((b) => ({ a: a.id, b: b.id, alike: likeness(a.cells, b.cells) })));
+    const pairs = drawn.flatMap((a, i) =>
+      drawn.slice(i + 1).map((b) => ({ a: a.id, b: b.id, alike: likeness(a.cells, b.cells) })),
+    );
     expect(pairs).toHaveLength(55);
     expect(pairs.filter(({ alike }) => alike > 2 / 3)).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import type { Form, FormField, FormItem } from '../../../schemas/form.ts';
+import { present } from '../../fixtures/present.ts';
 import { fixtureForm } from './fixtures.ts';
 
 /** An item for each kind of field: on paper, an item may be no taller than a page. */
@@ -22,15 +23,15 @@ export function paperForm(): Form {
 /** The form with its first field changed. */
 export function withField(form: Form, change: (field: FormField) => FormField): Form {
   const copy = structuredClone(form);
-  const item = copy.sections.flatMap(({ items }) => items).find(({ fields }) => fields.length > 0)!;
-  item.fields[0] = change(item.fields[0]!);
+  const item = present(copy.sections.flatMap(({ items }) => items).find(({ fields }) => fields.length > 0));
+  item.fields[0] = change(present(item.fields[0]));
   return copy;
 }
 
 /** The form with its first item that asks for anything changed. */
 export function withItem(form: Form, change: (item: FormItem) => FormItem): Form {
   const copy = structuredClone(form);
-  const section = copy.sections.find(({ items }) => items.some(({ fields }) => fields.length > 0))!;
-  section.items[0] = change(section.items[0]!);
+  const section = present(copy.sections.find(({ items }) => items.some(({ fields }) => fields.length > 0)));
+  section.items[0] = change(present(section.items[0]));
   return copy;
 }

@@ -7,9 +7,11 @@ import { formPdf } from '../../../src/forms/pdf.ts';
 import { FormFieldError } from '../../../src/pdf/form/field-spec.ts';
 import { TypesettingError } from '../../../src/pdf/typesetting-error.ts';
 import { filled, values, type Widget, widgets } from '../../fixtures/pdf-fields.ts';
-import { flattened, flatText, pageSizes, textRuns } from '../../fixtures/pdf-text.ts';
+
 import { fontLines, told } from '../../fixtures/pdf-tools.ts';
+import { present } from '../../fixtures/present.ts';
 import { library } from './fixtures.ts';
+import { flattened, flatText, pageSizes, textRuns } from './pdf-runs.ts';
 import { paperForm, withField, withItem } from './pdf-form.ts';
 
 const form = paperForm();
@@ -57,14 +59,14 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
       if (answer.type === 'coded') expect(codesOf(boxes)).toEqual(answer.options.map(({ code }) => code));
       for (const { alternativeText } of boxes)
         expect(alternativeText.startsWith(answer.label), alternativeText).toBe(true);
-      if (answer.type === 'number') expect(boxes[0]!.alternativeText).toContain(`in ${answer.unitLabel}, from`);
+      if (answer.type === 'number') expect(present(boxes[0]).alternativeText).toContain(`in ${answer.unitLabel}, from`);
     }
   });
 
   it('gives back every value that is filled in', async () => {
     const chosen = (answer: Answer): string =>
       answer.type === 'coded'
-        ? answer.options.at(-1)!.code
+        ? present(answer.options.at(-1)).code
         : answer.type === 'number'
           ? String(answer.max)
           : `of ${answer.label}`;
@@ -72,7 +74,10 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
       ...answers.map((answer) => [fieldName(answer.linkId), chosen(answer)] as const),
       ...sheetFields.map(
         (spec) =>
-          [spec.name, 'options' in spec ? spec.options[0]!.code : spec.kind === 'tick' ? 'Yes' : 'Ward 1'] as const,
+          [
+            spec.name,
+            'options' in spec ? present(spec.options[0]).code : spec.kind === 'tick' ? 'Yes' : 'Ward 1',
+          ] as const,
       ),
     ]);
     const saved = await filled(bytes, wanted);
@@ -165,7 +170,7 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
     expect(bothSides.length).toBeGreaterThan(3);
     const starts = new Set<string>();
     for (const { linkId } of bothSides) {
-      const [right, left] = [placesOf(linkId)[0]!, placesOf(linkId.replace(/right$/, 'left'))[0]!];
+      const [right, left] = [present(placesOf(linkId)[0]), present(placesOf(linkId.replace(/right$/, 'left'))[0])];
       expect([left.page, left.rect[1]], linkId).toEqual([right.page, right.rect[1]]);
       expect(left.rect[0] - right.rect[0]).toBeCloseTo((paper === 'a4' ? 68 : 70) * millimetre, 0);
       starts.add(`${right.page % 2} ${Math.round(right.rect[0] / (2 * millimetre))}`);
@@ -197,7 +202,7 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
       item.fields.flatMap(answersOf).flatMap(({ linkId }) => placesOf(linkId).map(({ page }) => page));
     for (const item of items) expect(new Set([pageOf(item.title), ...pagesOf(item)]).size, item.title).toBe(1);
     for (const section of form.sections)
-      expect(pageOf(section.title), section.title).toBe(pageOf(section.items[0]!.title));
+      expect(pageOf(section.title), section.title).toBe(pageOf(present(section.items[0]).title));
   });
 });
 
@@ -233,6 +238,32 @@ describe('what the form says', async () => {
   });
 });
 
+describe('the thumb index', async () => {
+  const one = present(items.at(-1));
+  const positions = ['sitting', 'supine', 'supine', 'sitting'];
+  const section = present(form.sections.at(-1));
+  const moving = positions.map((position, index): FormItem => {
+    const fields = one.fields.map((field) => ({ ...field, linkId: `${field.linkId}-${index}` }));
+    return { ...one, manoeuvre: `feel-${index}`, positions: [position], fields };
+  });
+  const moved = { ...form, sections: [{ ...section, position: 'sitting', items: moving }] };
+  const runs = await textRuns(await formPdf(moved, 'a4', library));
+  const turned = runs.filter(({ from, to }) => Math.abs(from.x - to.x) < 1 && Math.abs(from.y - to.y) > 1);
+
+  it('names each run of one position once, from the top down, at the outer edge', () => {
+    const first = turned.filter(({ page }) => page === 1).sort((a, b) => b.from.y - a.from.y);
+    expect(first.map(({ text }) => text)).toEqual(['sitting', 'supine', 'sitting']);
+    for (const { from } of first) expect(from.x).toBeGreaterThan((210 - 13) * millimetre);
+  });
+
+  it('says in words where an item moves the patient', () => {
+    const level = runs.filter(({ from, to, size }) => Math.abs(from.y - to.y) < 1 && size > 9);
+    expect(level.filter(({ text }) => ['sitting', 'supine'].includes(text)).map(({ text }) => text)).toEqual([
+      ...['sitting', 'supine', 'sitting'],
+    ]);
+  });
+});
+
 describe('bytes', () => {
   it('are the same for the same form, whatever was set between', async () => {
     const first = await formPdf(form, 'a4', library);
@@ -248,7 +279,7 @@ describe('what cannot be set', () => {
     const wide = withField(form, (field) => ({ ...field, base: `Signs of ${long}` }));
     await expect(formPdf(wide, 'a4', library)).rejects.toThrow(TypesettingError);
     await expect(formPdf(wide, 'a4', library)).rejects.toThrow(
-      new RegExp(`look-finding, Signs of ${long}: the word "${long}" is [\\d.]+ mm wider than its column; shorten it`),
+      new RegExp(`look-finding, Signs of ${long}: the word “${long}” is [\\d.]+ mm wider than its column; shorten it`),
     );
   });
 

@@ -1,9 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import type { Value } from '../../../schemas/value.ts';
-import { estimatePressure, measuredOffsets, pressureTable, taughtOffset } from '../../../src/measure/jugular-pressure.ts';
+import {
+  estimatePressure,
+  measuredOffsets,
+  pressureTable,
+  taughtOffset,
+} from '../../../src/measure/jugular-pressure.ts';
 import { fixtureLibrary } from '../../fixtures/library.ts';
 
-const common = { label: 'Distance', unit: 'cm', appliesTo: 'adults', source: 'joint-book', where: 'Table 1', others: [] };
+const common = {
+  label: 'Distance',
+  unit: 'cm',
+  appliesTo: 'adults',
+  source: 'joint-book',
+  where: 'Table 1',
+  others: [],
+};
 const series: Value = {
   kind: 'series',
   id: 'sternal-angle-to-atrium',
@@ -41,7 +53,9 @@ describe('distances', () => {
   it('are missed loudly', () => {
     expect(() => measuredOffsets(fixtureLibrary)).toThrow(/is not a series/);
     expect(() => taughtOffset(fixtureLibrary)).toThrow(/is not a number/);
-    expect(() => measuredOffsets({ values: [{ ...taught, id: 'sternal-angle-to-atrium' }] })).toThrow(/is not a series/);
+    expect(() => measuredOffsets({ values: [{ ...taught, id: 'sternal-angle-to-atrium' }] })).toThrow(
+      /is not a series/,
+    );
   });
 });
 

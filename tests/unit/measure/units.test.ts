@@ -12,7 +12,11 @@ const anyNumber = fc.double({ min: -1000, max: 1000, noNaN: true });
 
 describe('conversions', () => {
   it('between columns of water and mercury undo each other', () => {
-    fc.assert(fc.property(anyNumber, (cm) => expect(mmHgToCmWater(cmWaterToMmHg(cm))).toBeCloseTo(cm, 9)));
+    fc.assert(
+      fc.property(anyNumber, (cm) => {
+        expect(mmHgToCmWater(cmWaterToMmHg(cm))).toBeCloseTo(cm, 9);
+      }),
+    );
   });
 
   it.each([
@@ -21,7 +25,11 @@ describe('conversions', () => {
     ['pressure', cmWaterToMmHg],
   ])('of %s keep proportion and zero', (_, convert) => {
     expect(convert(0)).toBe(0);
-    fc.assert(fc.property(anyNumber, (x) => expect(convert(2 * x)).toBeCloseTo(2 * convert(x), 9)));
+    fc.assert(
+      fc.property(anyNumber, (x) => {
+        expect(convert(2 * x)).toBeCloseTo(2 * convert(x), 9);
+      }),
+    );
   });
 
   it.each([

@@ -1,11 +1,8 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { compilePdf, queryDocument } from '../../../src/pdf/engine.ts';
 import { fontBlobs, faces } from '../../../src/pdf/fonts.ts';
 import { TypesettingError } from '../../../src/pdf/typesetting-error.ts';
+import { fontLines, told } from '../../fixtures/pdf-tools.ts';
 
 const fixture = (name: string, data: unknown = {}) => ({ template: `../../../tests/fixtures/typst/${name}.typ`, data });
 const sound = (title: string) =>
@@ -17,21 +14,13 @@ const sound = (title: string) =>
       { text: ' both', bold: true, italic: true },
     ],
   });
-const written = (bytes: Uint8Array): string => {
-  const file = join(mkdtempSync(join(tmpdir(), 'pdf-')), 'a.pdf');
-  writeFileSync(file, bytes);
-  return file;
-};
-const told = (tool: string, ...args: string[]) =>
-  execFileSync(tool, args, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
-
 describe('compilePdf', () => {
   test('gives a sound, tagged, titled document with every font embedded', () => {
-    const file = written(compilePdf(sound('A card')));
-    expect(told('qpdf', '--check', file)).toContain('No syntax or stream encoding errors');
-    expect(told('pdfinfo', file)).toMatch(/Title:\s+A card\n/);
-    expect(told('pdfinfo', file)).toMatch(/Tagged:\s+yes/);
-    const fonts = told('pdffonts', file).split('\n').slice(2).filter(Boolean);
+    const bytes = compilePdf(sound('A card'));
+    expect(told('qpdf', bytes, '--check')).toContain('No syntax or stream encoding errors');
+    expect(told('pdfinfo', bytes)).toMatch(/Title:\s+A card\n/);
+    expect(told('pdfinfo', bytes)).toMatch(/Tagged:\s+yes/);
+    const fonts = fontLines(bytes);
     expect(fonts.length).toBeGreaterThanOrEqual(3);
     for (const font of fonts) expect(font).toMatch(/ yes +yes +yes +\d/);
   });
@@ -43,7 +32,7 @@ describe('compilePdf', () => {
   });
 
   test('keeps number and unit together by a space that readers can extract', () => {
-    expect(told('pdftotext', written(compilePdf(sound('Spaces'))), '-')).toMatch(/Up to 3[ \u00a0]cm, ≤[ \u00a0]4 ≥ 2 → 5 − 1 × ½/);
+    expect(told('pdftotext', compilePdf(sound('Spaces')))).toMatch(/Up to 3[ \u00a0]cm, ≤[ \u00a0]4 ≥ 2 → 5 − 1 × ½/);
   });
 });
 

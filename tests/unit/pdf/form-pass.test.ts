@@ -1,10 +1,11 @@
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFRawStream, PDFString } from '@cantoo/pdf-lib';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { compilePdf } from '../../../src/pdf/engine.ts';
 import { fieldAddress, parseFieldAddress } from '../../../src/pdf/form/field-address.ts';
 import { FormFieldError, type FieldSpec } from '../../../src/pdf/form/field-spec.ts';
 import { addFormFields } from '../../../src/pdf/form-pass.ts';
 import { filled, subtypes, values, type Widget, widgets } from '../../fixtures/pdf-fields.ts';
+import { present } from '../../fixtures/present.ts';
 import { fontLines, told } from '../../fixtures/pdf-tools.ts';
 
 const sides = [
@@ -145,11 +146,11 @@ describe('the tagged document', () => {
   });
 
   it('carries a typing font of the letters of WinAnsi with their widths', () => {
-    const [font] = withEntry('Subtype', 'TrueType');
-    expect(font?.get(PDFName.of('Encoding'))).toBe(PDFName.of('WinAnsiEncoding'));
-    const widths = font!.lookup(PDFName.of('Widths'), PDFArray);
+    const font = present(withEntry('Subtype', 'TrueType')[0]);
+    expect(font.get(PDFName.of('Encoding'))).toBe(PDFName.of('WinAnsiEncoding'));
+    const widths = font.lookup(PDFName.of('Widths'), PDFArray);
     expect(widths.size()).toBe(224);
-    const file = font!.lookup(PDFName.of('FontDescriptor'), PDFDict).lookup(PDFName.of('FontFile2'));
+    const file = font.lookup(PDFName.of('FontDescriptor'), PDFDict).lookup(PDFName.of('FontFile2'));
     expect(file).toBeInstanceOf(PDFRawStream);
     expect((file as PDFRawStream).contents.length).toBeLessThan(20_000);
   });
@@ -229,5 +230,16 @@ describe('what is refused', () => {
     link.set(PDFName.of('A'), plain.context.obj({ S: 'URI', URI: PDFString.of(fieldAddress('a')) }));
     page.node.set(PDFName.of('Annots'), plain.context.obj([plain.context.register(link)]));
     await expect(addFormFields(await plain.save(), [text('a')])).rejects.toThrow('the document is not tagged');
+  });
+});
+
+describe('a program that judges PDFs and is not installed', () => {
+  afterEach(() => vi.unstubAllEnvs());
+
+  it('fails the test with the way to get it', () => {
+    vi.stubEnv('PATH', '');
+    expect(() => told('qpdf', sample, '--check')).toThrow(
+      'qpdf is not installed. On Debian: sudo apt-get install qpdf',
+    );
   });
 });

@@ -5,7 +5,9 @@ import { describe, expect, it } from 'vitest';
 const [light = '', dark = ''] = readFileSync('src/styles/tokens.css', 'utf8').split('prefers-color-scheme: dark');
 
 function colours(css: string): Map<string, string> {
-  return new Map([...css.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{3,6})\b/g)].map(([, name = '', value = '']) => [name, value]));
+  return new Map(
+    [...css.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{3,6})\b/g)].map(([, name = '', value = '']) => [name, value]),
+  );
 }
 
 const themes = { light: colours(light), dark: new Map([...colours(light), ...colours(dark)]) };
@@ -45,7 +47,9 @@ describe('contrast (WCAG 2.2)', () => {
     ['alarm-paper', 'alarm'],
     ['tab-mark', 'tab'],
   ];
-  const cases = (['light', 'dark'] as const).flatMap((theme) => texts.map(([text, ground]) => ({ theme, text, ground })));
+  const cases = (['light', 'dark'] as const).flatMap((theme) =>
+    texts.map(([text, ground]) => ({ theme, text, ground })),
+  );
 
   it.each(cases)('of --$text on --$ground is at least 7 in the $theme theme', ({ theme, text, ground }) => {
     expect(contrast(colourOf(theme, text), colourOf(theme, ground))).toBeGreaterThanOrEqual(7);

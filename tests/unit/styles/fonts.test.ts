@@ -24,7 +24,11 @@ describe('fonts of the site', () => {
 
   it('cover every character of the library, the spaces aside', () => {
     const drawn = new Set(siteFonts[0]?.characters);
-    const used = new Set(JSON.stringify(requireLibrary('content')).replace(/\\[nt"]/g, '').normalize('NFC'));
+    const used = new Set(
+      JSON.stringify(requireLibrary('content'))
+        .replace(/\\[nt"]/g, '')
+        .normalize('NFC'),
+    );
     expect([...used].filter((character) => !drawn.has(character) && !/\s/u.test(character))).toEqual([]);
   });
 });

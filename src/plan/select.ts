@@ -1,0 +1,37 @@
+import type { Library } from '../../schemas/library.ts';
+import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
+import type { Plan, PlanRequest } from '../../schemas/plan.ts';
+import { inPageOrder, manoeuvresOf } from './manoeuvres-of.ts';
+import { reasonToLeaveOut } from './reasons.ts';
+
+/** What goes on the sheet, in page order, and what the patient or the room does not allow. */
+export interface Selected {
+  manoeuvres: Manoeuvre[];
+  leftOut: Plan['leftOut'];
+}
+
+/** The manoeuvres that a request names, in page order, without the positions that cannot be taken. */
+export function select(library: Library, request: PlanRequest): Selected {
+  const wanted = new Set(wantedIds(library, request));
+  const selected: Selected = { manoeuvres: [], leftOut: [] };
+  for (const manoeuvre of inPageOrder(library).filter(({ id }) => wanted.has(id))) {
+    const reason = reasonToLeaveOut(library, request, manoeuvre);
+    if (reason === undefined) selected.manoeuvres.push(allowed(manoeuvre, request));
+    else selected.leftOut.push({ manoeuvre: manoeuvre.id, reason });
+  }
+  return selected;
+}
+
+function wantedIds(library: Library, { form, manoeuvres, systems }: PlanRequest): string[] {
+  if (manoeuvres !== undefined) return manoeuvres;
+  const definition = library.forms.find(({ id }) => id === form);
+  if (definition !== undefined) return manoeuvresOf(library, definition);
+  return library.protocols
+    .filter(({ system }) => systems?.includes(system))
+    .flatMap((protocol) => protocol.manoeuvres.map(({ id }) => id));
+}
+
+function allowed(manoeuvre: Manoeuvre, { cannot = [] }: PlanRequest): Manoeuvre {
+  const stages = manoeuvre.stages.map((stage) => stage.filter((position) => !cannot.includes(position)));
+  return { ...manoeuvre, stages };
+}

@@ -1,0 +1,52 @@
+import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
+import type { PlanStep } from '../../schemas/plan.ts';
+import { atPace } from './movements.ts';
+import type { ChangeSeconds } from './search/problem.ts';
+
+/** A manoeuvre in its place, with the position of each stage. */
+export interface Turn {
+  manoeuvre: Manoeuvre;
+  positions: string[];
+}
+
+/** How time passes between steps. */
+export interface Timing {
+  change: ChangeSeconds;
+  pace: number | undefined;
+  /** Position at the start. */
+  start: string | undefined;
+}
+
+/** The steps with the seconds at which they begin. */
+export function stepsOf(turns: readonly Turn[], { change, pace, start }: Timing): PlanStep[] {
+  let moved = 0;
+  let worked = 0;
+  let position = start;
+  return turns.flatMap(({ manoeuvre, positions }) =>
+    shares(manoeuvre.seconds, positions.length).map((seconds, stage) => {
+      const to = positions[stage] ?? '';
+      moved += position === undefined ? 0 : change(position, to);
+      position = to;
+      const step = stepOf(manoeuvre, stage + 1, to, worked + atPace(moved, pace), seconds);
+      worked += seconds;
+      return step;
+    }),
+  );
+}
+
+function stepOf(
+  { id, exposure, examiner, instruments }: Manoeuvre,
+  stage: number,
+  position: string,
+  start: number,
+  seconds: number,
+): PlanStep {
+  return { manoeuvre: id, stage, position, exposure, examiner, instruments, start: atPace(start), seconds };
+}
+
+/** Whole seconds for each stage that add up to the whole, the longer ones first. */
+function shares(seconds: number, stages: number): number[] {
+  const least = Math.floor(seconds / stages);
+  const more = seconds - least * stages;
+  return Array.from({ length: stages }, (_, stage) => least + (stage < more ? 1 : 0));
+}
