@@ -12,6 +12,7 @@ const unitLabels: Readonly<Record<string, string>> = {
   deg: '°',
   'kg/m2': 'kg/m²',
   a: 'years',
+  d: 'days',
   wk: 'weeks',
 };
 
