@@ -16,6 +16,8 @@ export const formDefinition = z
     scopes: z.array(scope).default([]),
     /** Single manoeuvres by id, beside the scopes. */
     manoeuvres: z.array(id).default([]),
+    /** Position that the patient is in when the examination begins; the sheet and the form are ordered from it. */
+    start: id.optional(),
     /** Permanent canonical address of the form; a constant of the project, never made from the site's address. */
     url: z.url({ protocol: /^https$/ }),
     /** Version that the draft will have when it is released. */

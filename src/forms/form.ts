@@ -3,6 +3,7 @@ import type { FormDefinition } from '../../schemas/form-definition.ts';
 import type { Library } from '../../schemas/library.ts';
 import type { PlanStep } from '../../schemas/plan.ts';
 import { planRequest } from '../plan/plan.ts';
+import { stockRequest } from '../plan/stock-request.ts';
 import { formHash } from './form-hash.ts';
 import { loincNotice } from './loinc.ts';
 import { sectionsOf } from './sections.ts';
@@ -40,7 +41,9 @@ function copyrightOf({ copyright }: FormDefinition, sections: Form['sections']):
 
 function runSheetOrder(library: Library, formId: string): readonly PlanStep[] {
   // Without a limit of time: the same content gives the same form on every machine.
-  const { steps, leftOut } = planRequest(library, { form: formId }, { milliseconds: Infinity });
+  const { steps, leftOut } = planRequest(library, stockRequest(definitionOf(library, formId)), {
+    milliseconds: Infinity,
+  });
   if (leftOut.length === 0) return steps;
   const missing = leftOut.map(({ manoeuvre, reason }) => `${manoeuvre} (${reason})`);
   throw new Error(`The run sheet of form "${formId}" can't hold ${missing.join(', ')}.`);

@@ -78,6 +78,9 @@ function checkTables({ tables }: Content, look: Lookup): void {
     look('sources', entry.value.sources, (index) => entry.at(['sources', index]));
   });
   tables.cardSets.forEach((entry) => look('systems', [entry.value.system], () => entry.at(['system'])));
+  tables.forms.forEach((entry) => {
+    look('positions', entry.value.start === undefined ? [] : [entry.value.start], () => entry.at(['start']));
+  });
   tables.forms.forEach((entry) =>
     look('manoeuvres', entry.value.manoeuvres, (index) => entry.at(['manoeuvres', index])),
   );

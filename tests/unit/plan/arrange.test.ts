@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import { arrange } from '../../../src/plan/arrange/arrange.ts';
+import type { Placed } from '../../../src/plan/arrange/runs.ts';
+import type { Traits } from '../../../src/plan/arrange/tasks.ts';
+import { fits, visitsOf, windowsOf, type Visit } from '../../../src/plan/arrange/visits.ts';
+import type { Move } from '../../../src/plan/search/moves.ts';
+import { problemOf, type PlanItem, type Problem } from '../../../src/plan/search/problem.ts';
+import { has } from '../../../src/plan/search/sets.ts';
+import { solve } from '../../../src/plan/search/solve.ts';
+import { present } from '../../fixtures/present.ts';
+import { randomCase, seeded } from './random-cases.ts';
+import { changeIn } from './small-library.ts';
+
+const never = (): boolean => false;
+
+/** Draws what is uncovered, and where the examiner stands, for each item. */
+function randomTraits(seed: number, count: number): Traits[] {
+  const random = seeded(seed);
+  const one = <T>(list: readonly T[]): T => present(list[Math.floor(random() * list.length)]);
+  return Array.from({ length: count }, () => ({
+    exposure: one(['', 'neck', 'chest', 'abdomen']),
+    place: one([undefined, 'front', 'right'].map((place) => ({ place }))).place,
+    tools: one(['', 'stethoscope', 'light']),
+  }));
+}
+
+/** The least changes of exposure along the visits, by trying everything (what was tried is remembered). */
+function leastExposureChanges(problem: Problem, visits: readonly Visit[], traits: readonly Traits[]): number {
+  const known = new Map<string, number>();
+  const bridges = new Map(visits.flatMap(({ bridge }) => (bridge === undefined ? [] : [[bridge.item, bridge.stages]])));
+  const least = (visit: number, bare: string | undefined, done: number): number => {
+    if (done === 2 ** problem.count - 1) return 0;
+    const key = `${visit} ${bare} ${done}`;
+    let best = known.get(key) ?? Infinity;
+    if (known.has(key)) return best;
+    if (visit + 1 < visits.length && visits[visit]?.bridge === undefined) best = least(visit + 1, bare, done);
+    for (let i = 0; i < problem.count; i++) {
+      const ready = problem.order.every((j) => !has(problem.before, i * problem.words, j) || (done >> j) & 1);
+      const stages = bridges.get(i);
+      const here = stages === undefined ? fits(problem, i, present(visits[visit])) : stages[0] === visit;
+      if ((done >> i) & 1 || !ready || !here) continue;
+      const { exposure } = present(traits[i]);
+      const change = bare === undefined || bare === exposure ? 0 : 1;
+      best = Math.min(best, change + least(stages?.at(-1) ?? visit, exposure, done | (1 << i)));
+    }
+    known.set(key, best);
+    return best;
+  };
+  return least(0, undefined, 0);
+}
+
+const exposureChanges = (placed: readonly Placed[], traits: readonly Traits[]): number =>
+  placed.filter(({ item }, i) => i > 0 && traits[item]?.exposure !== traits[placed[i - 1]?.item ?? -1]?.exposure).length;
+
+describe('steps arranged along a path of positions', () => {
+  it.each([0, 1, 2])('uncover as seldom as any order along it (40 cases, part %i)', (part) => {
+    for (let seed = part * 40; seed < part * 40 + 40; seed++) {
+      const recipe = { items: 8, positions: 3, orders: 0.8, alternatives: 2, staged: 0.2 };
+      const { items, positions, changes } = randomCase(seed, recipe);
+      const problem = problemOf(items, positions, changeIn(changes));
+      const { path } = solve(problem, never, never);
+      const traits = randomTraits(seed, items.length);
+      const changesMade = exposureChanges(arrange(problem, path, traits), traits);
+      expect({ seed, changesMade }).toEqual({ seed, changesMade: leastExposureChanges(problem, visitsOf(path), traits) });
+    }
+  });
+
+  it('come in page order where nothing speaks against it', () => {
+    expect(arrangedIds(['a', 'b', 'c', 'd'], {})).toEqual(['a', 'b', 'c', 'd']);
+  });
+
+  it('keep together what uncovers the same', () => {
+    expect(arrangedIds(['a', 'b', 'c', 'd'], { a: { exposure: 'neck' }, c: { exposure: 'neck' } })).toEqual(['a', 'c', 'b', 'd']);
+  });
+
+  it('then keep the examiner in one place, and anywhere is no place', () => {
+    const front = { place: 'front' };
+    const behind = { place: 'behind' };
+    expect(arrangedIds(['a', 'b', 'c', 'd'], { a: front, b: behind, c: front })).toEqual(['a', 'c', 'd', 'b']);
+  });
+
+  it('then keep the instrument in hand', () => {
+    const light = { tools: 'light' };
+    expect(arrangedIds(['a', 'b', 'c'], { a: light, b: { tools: 'stethoscope' }, c: light })).toEqual(['a', 'c', 'b']);
+  });
+});
+
+/** Ids in the order in which one-stage items of a single position are put. */
+function arrangedIds(ids: readonly string[], traits: Record<string, Partial<Traits>>): string[] {
+  const items: PlanItem[] = ids.map((id) => ({ id, stages: [['supine']], after: [] }));
+  const problem = problemOf(items, ['supine'], () => 0);
+  const all = ids.map((id) => ({ exposure: '', place: undefined, tools: '', ...traits[id] }));
+  return arrange(problem, [{ to: 0, via: [] }], all).map(({ item }) => present(ids[item]));
+}
+
+describe('the visits of a path', () => {
+  const problem = (items: readonly PlanItem[]): Problem => problemOf(items, ['lying', 'standing', 'side'], (a, b) => (a === b ? 0 : 10));
+  const staged: PlanItem = { id: 'blood-pressure', stages: [['lying'], ['side'], ['standing']], after: [] };
+  const path: Move[] = [
+    { to: 0, via: [] },
+    { to: 1, item: 0, via: [0, 2, 1] },
+  ];
+
+  it('join the stages of one manoeuvre and keep everything else out of the middle', () => {
+    expect(visitsOf(path)).toEqual([
+      { position: 0, closed: false, bridge: { item: 0, stages: [0, 1, 2] } },
+      { position: 2, closed: true },
+      { position: 1, closed: false },
+    ]);
+  });
+
+  it('give each item the first and last visit that its orders allow', () => {
+    const items: PlanItem[] = [
+      staged,
+      { id: 'before', stages: [['lying', 'standing']], after: [] },
+      { id: 'after', stages: [['lying', 'standing']], after: ['blood-pressure'] },
+      { id: 'free', stages: [['lying', 'standing', 'side']], after: [] },
+    ];
+    const [bridge, before, after, free] = windowsOf(
+      problem(items.map((item) => (item === staged ? { ...staged, after: ['before'] } : item))),
+      visitsOf(path),
+    );
+    expect([bridge, before, after, free]).toEqual([
+      { first: 2, last: 0 },
+      { first: 0, last: 0 },
+      { first: 2, last: 2 },
+      { first: 0, last: 2 },
+    ]);
+  });
+
+  it('refuse a path on which an item has no place', () => {
+    const [item] = [{ id: 'kneel', stages: [['standing']], after: [] }];
+    expect(() => windowsOf(problem([present(item), { ...staged, id: 'x' }]), visitsOf([{ to: 0, via: [] }]))).toThrow('fits into no visit');
+  });
+});
