@@ -48,5 +48,7 @@ export default defineConfig({
     // An inlined script could no longer import the search index by its own address.
     build: { assetsInlineLimit: 0 },
     ssr: { external: loadedByNode },
+    // Found only at the first mistyped look-up otherwise, and the development server would answer that one late.
+    optimizeDeps: { include: ['damerau-levenshtein'] },
   },
 });

@@ -53,7 +53,7 @@ function overrun({ room }: Measured, step: StepHeights, faces: Split, names: rea
 }
 
 /** Above this size, in points, a face reads well enough for the order of its parts to count for more. */
-const comfortable = 8.5;
+const comfortable = 8;
 
 type Setting = Omit<Fit, 'leftOut'>;
 

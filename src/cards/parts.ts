@@ -1,7 +1,8 @@
 import type { Line } from '../../schemas/inline.ts';
 import type { References } from '../text/references.ts';
-import { typstRuns, type TypstRun } from '../text/typst.ts';
+import type { TypstRun } from '../text/typst.ts';
 import type { Card, FlagGroup } from './card.ts';
+import { setQuotes, setRuns } from './set-runs.ts';
 
 /** Parts of a card in reading order. */
 export type PartName = 'flags' | 'cautions' | 'steps' | 'say' | 'normal' | 'abnormal' | 'errors' | 'record';
@@ -30,7 +31,7 @@ const heads: Readonly<Record<PartName, string>> = {
 
 /** The parts of a card that hold anything, in reading order: red flags and cautions before the hands move. */
 export function partsOf(card: Card, references: References): Part[] {
-  const runs = (lines: readonly Line[]) => lines.map((line) => typstRuns(line, references));
+  const runs = (lines: readonly Line[]) => lines.map((line) => setRuns(line, references));
   const part = (name: PartName, kind: 'list' | 'steps' | 'said' | 'fields', items: TypstRun[][]): Part => ({
     name,
     head: heads[name],
@@ -53,7 +54,7 @@ export function partsOf(card: Card, references: References): Part[] {
     part(
       'record',
       'fields',
-      card.record.map((text) => [{ text }]),
+      card.record.map((text) => [{ text: setQuotes(text) }]),
     ),
   ];
   return parts.filter((one) => (one.kind === 'flags' ? one.groups.length : one.items.length) > 0);
@@ -63,7 +64,7 @@ const typesetFlags = ({ urgency, words, flags }: FlagGroup, references: Referenc
   urgency,
   words,
   items: flags.map(({ finding, action }) => ({
-    finding: typstRuns(finding, references),
-    action: typstRuns(action, references),
+    finding: setRuns(finding, references),
+    action: setRuns(action, references),
   })),
 });

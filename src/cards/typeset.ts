@@ -3,6 +3,7 @@ import type { References } from '../text/references.ts';
 import type { Card } from './card.ts';
 import type { Fit } from './fit.ts';
 import { partsOf, type Part, type PartName } from './parts.ts';
+import { setQuotes } from './set-runs.ts';
 
 /** A card as the templates take it, before it is fitted: plain data and inline runs, nothing evaluated. */
 export interface TypesetCard extends Pick<
@@ -36,19 +37,13 @@ const tab = (position: string, place: number): TypesetCard['marks'][number] => (
 
 /** Turns a card into template data. Throws RangeError for a position without a mark. */
 export function typesetCard(card: Card, references: References): TypesetCard {
-  const { id, title, set, number, count, strip, edition, review } = card;
-  const marks = card.marks.map(tab);
+  const { id, set, number, count, edition, review } = card;
   return {
-    id,
-    title,
-    set,
-    number,
-    count,
-    strip,
-    edition,
-    review,
+    ...{ id, set, number, count, edition, review },
+    title: setQuotes(card.title),
+    strip: card.strip.map(({ label, text }) => ({ label, text: setQuotes(text) })),
     parts: partsOf(card, references),
-    marks,
+    marks: card.marks.map(tab),
     slots: markedPositions.length,
   };
 }

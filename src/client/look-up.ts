@@ -92,7 +92,11 @@ class LookUp extends HTMLElement {
 
   async #ground(): Promise<Ground> {
     const terms = this.dataset['terms'] ?? '';
-    return { index: await this.#open(), chosen: this.#chosen, correct: (words) => correct(words, terms) };
+    return {
+      index: await this.#open(),
+      chosen: this.#chosen,
+      correct: (words) => correct(words, terms).catch(() => undefined),
+    };
   }
 
   #soon(): void {
@@ -107,6 +111,8 @@ class LookUp extends HTMLElement {
     this.#turn += 1;
     this.#answer = this.#ask(this.#turn).catch(() => {
       this.#find('.failed', HTMLElement).hidden = false;
+      this.#find('.results', HTMLElement).replaceChildren();
+      this.#tell();
       return undefined;
     });
   }

@@ -103,24 +103,18 @@ function reportIds(library: Library, value: Record<string, unknown>, report: Rep
   };
   for (const [key, { name, ids }] of Object.entries(nouns)) {
     const given = value[key];
-    const list: unknown[] = Array.isArray(given) ? given : [];
-    if (typeof given === 'string' && (key === 'form' || key === 'start')) reportId([key], given, name, ids, report);
-    list.forEach((id, i) => typeof id === 'string' && reportId([key, i], id, name, ids, report));
+    if (key === 'form' || key === 'start') reportId([key], given, name, ids, report);
+    else if (Array.isArray(given)) given.forEach((id: unknown, i) => reportId([key, i], id, name, ids, report));
   }
 }
 
 /** As many known ids are listed when none is near. */
 const fewEnough = 12;
 
-function reportId(
-  path: readonly PropertyKey[],
-  id: string,
-  noun: string,
-  known: readonly string[],
-  report: Report,
-): void {
-  if (known.includes(id)) return;
+/** Files an id that is not known; what is no text at all is the schema's to report. */
+function reportId(path: PropertyKey[], id: unknown, noun: string, known: readonly string[], report: Report): void {
+  if (typeof id !== 'string' || known.includes(id)) return;
   const near = didYouMean(id, known);
-  const list = near === '' && known.length <= fewEnough ? ` Known: ${known.join(', ')}.` : near;
+  const list = near === '' && known.length > 0 && known.length <= fewEnough ? ` Known: ${known.join(', ')}.` : near;
   report(path, 'unknown-id', `${noun} "${id}" is not known.${list}`);
 }

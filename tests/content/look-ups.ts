@@ -1,8 +1,8 @@
-/**
- * What people type, and the end of the address of the page that must come first: abbreviations, eponyms, plain words,
- * slips of the finger, both spellings.
- */
-export const table: readonly (readonly [typed: string, page: string])[] = [
+/** What people type, and the ends of the addresses of the pages of which one must come first. */
+type LookUp = readonly [typed: string, ...pages: string[]];
+
+/** Names as users type them: abbreviations, eponyms, plain words, both spellings, known misspellings. */
+export const lookUps: readonly LookUp[] = [
   // Preparation
   ['sick patient', 'unwell-first'],
   ['abcde', 'unwell-first'],
@@ -57,6 +57,7 @@ export const table: readonly (readonly [typed: string, page: string])[] = [
   ['slow rising pulse', 'carotid-pulse'],
   ['kernig', 'meningeal-irritation'],
   ["brudzinski's", 'meningeal-irritation'],
+  // What cannot wait comes before what can
   ['stiff neck', 'meningeal-irritation'],
   ['neck stiffness', 'meningeal-irritation'],
   ['meningitis', 'meningeal-irritation'],
@@ -89,19 +90,45 @@ export const table: readonly (readonly [typed: string, page: string])[] = [
   ['spleen right lateral', 'spleen-tip-right-side'],
   ['ballot kidney', 'kidneys'],
   ['polycystic kidney', 'kidneys'],
-  // Slips that no page foresees
-  ['spelen', 'spleen-tip'],
-  ['jpv', 'jugular-venous-pressure'],
-  ['menengitis', 'meningeal-irritation'],
-  ['carrotid bruit', 'carotid-bruit'],
-  ['hepatmegaly', 'liver-edge'],
-  ['tracea', 'trachea'],
-  ['abdomnial aorta', 'aortic-width'],
-  ['bruzinski sign', 'meningeal-irritation'],
+  // Tried by hand when the rest was in place
+  ['central venous pressure', 'jugular-venous-pressure'],
+  ['JVP measurement', 'jugular-venous-pressure'],
+  ['thyroid nodule', 'thyroid'],
+  ['how far can neck turn', 'neck-movement'],
+  ['nodes neck', 'neck-nodes'],
+  ['PPE', 'hands-and-instruments'],
+  ['dim lights', 'room-and-light'],
+  ['trip hazard', 'room-and-light'],
+  ['handover', 'finish-and-explain'],
+  ['interpreter', 'introduce-and-consent'],
+  ['tummy pain', 'abdomen-light-palpation', 'abdomen-inspection'],
+  ['bloated', 'abdomen-inspection'],
+  ['peritonitis', 'abdomen-light-palpation'],
+  ['mono spleen', 'spleen-tip'],
+  ["Riedel's lobe", 'liver-edge'],
+  ['renal palpation', 'kidneys'],
+  ['kidney lump', 'kidneys'],
+  ['normal liver span', 'liver-span'],
+  ['jvp technique', 'jugular-venous-pressure'],
+  ['wedge pressure', 'abdominojugular-test', 'jugular-venous-pressure'],
+  ['tumor', 'abdomen-deep-palpation'],
+  ['palp spleen', 'spleen-tip'],
   // Pages that are no manoeuvre
   ['neck', 'protocols/neck'],
   ['neck exam', 'protocols/neck'],
   ['abdomen', 'protocols/abdomen'],
   ['adult screening form', 'forms/adult-screening'],
   ['reading a page', 'guides/reading-a-page'],
+];
+
+/** Slips of the finger that no page foresees. */
+export const slips: readonly LookUp[] = [
+  ['spelen', 'spleen-tip'],
+  ['jpv', 'jugular-venous-pressure'],
+  ['menengitis', 'meningeal-irritation'],
+  ['carrotid bruit', 'carotid-bruit'],
+  ['hepatmegaly', 'liver-edge', 'liver-span'],
+  ['tracea', 'trachea'],
+  ['abdomnial aorta', 'aortic-width'],
+  ['bruzinski sign', 'meningeal-irritation'],
 ];

@@ -28,20 +28,23 @@ function randomTraits(seed: number, count: number): Traits[] {
 function leastExposureChanges(problem: Problem, visits: readonly Visit[], traits: readonly Traits[]): number {
   const known = new Map<string, number>();
   const bridges = new Map(visits.flatMap(({ bridge }) => (bridge === undefined ? [] : [[bridge.item, bridge.stages]])));
+  const isPossible = (i: number, visit: number, done: number): boolean => {
+    const ready = problem.order.every((j) => !has(problem.before, i * problem.words, j) || ((done >> j) & 1) === 1);
+    const stages = bridges.get(i);
+    const here = stages === undefined ? fits(problem, i, present(visits[visit])) : stages[0] === visit;
+    return ((done >> i) & 1) === 0 && ready && here;
+  };
   const least = (visit: number, bare: string | undefined, done: number): number => {
     if (done === 2 ** problem.count - 1) return 0;
     const key = `${visit} ${bare} ${done}`;
-    let best = known.get(key) ?? Infinity;
-    if (known.has(key)) return best;
-    if (visit + 1 < visits.length && visits[visit]?.bridge === undefined) best = least(visit + 1, bare, done);
-    for (let i = 0; i < problem.count; i++) {
-      const ready = problem.order.every((j) => !has(problem.before, i * problem.words, j) || (done >> j) & 1);
-      const stages = bridges.get(i);
-      const here = stages === undefined ? fits(problem, i, present(visits[visit])) : stages[0] === visit;
-      if ((done >> i) & 1 || !ready || !here) continue;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const goOn = visit + 1 < visits.length && visits[visit]?.bridge === undefined;
+    let best = goOn ? least(visit + 1, bare, done) : Infinity;
+    for (const i of problem.order.filter((one) => isPossible(one, visit, done))) {
       const { exposure } = present(traits[i]);
       const change = bare === undefined || bare === exposure ? 0 : 1;
-      best = Math.min(best, change + least(stages?.at(-1) ?? visit, exposure, done | (1 << i)));
+      best = Math.min(best, change + least(bridges.get(i)?.at(-1) ?? visit, exposure, done | (1 << i)));
     }
     known.set(key, best);
     return best;
@@ -50,7 +53,8 @@ function leastExposureChanges(problem: Problem, visits: readonly Visit[], traits
 }
 
 const exposureChanges = (placed: readonly Placed[], traits: readonly Traits[]): number =>
-  placed.filter(({ item }, i) => i > 0 && traits[item]?.exposure !== traits[placed[i - 1]?.item ?? -1]?.exposure).length;
+  placed.filter(({ item }, i) => i > 0 && traits[item]?.exposure !== traits[placed[i - 1]?.item ?? -1]?.exposure)
+    .length;
 
 describe('steps arranged along a path of positions', () => {
   it.each([0, 1, 2])('uncover as seldom as any order along it (40 cases, part %i)', (part) => {
@@ -61,7 +65,10 @@ describe('steps arranged along a path of positions', () => {
       const { path } = solve(problem, never, never);
       const traits = randomTraits(seed, items.length);
       const changesMade = exposureChanges(arrange(problem, path, traits), traits);
-      expect({ seed, changesMade }).toEqual({ seed, changesMade: leastExposureChanges(problem, visitsOf(path), traits) });
+      expect({ seed, changesMade }).toEqual({
+        seed,
+        changesMade: leastExposureChanges(problem, visitsOf(path), traits),
+      });
     }
   });
 
@@ -70,7 +77,12 @@ describe('steps arranged along a path of positions', () => {
   });
 
   it('keep together what uncovers the same', () => {
-    expect(arrangedIds(['a', 'b', 'c', 'd'], { a: { exposure: 'neck' }, c: { exposure: 'neck' } })).toEqual(['a', 'c', 'b', 'd']);
+    expect(arrangedIds(['a', 'b', 'c', 'd'], { a: { exposure: 'neck' }, c: { exposure: 'neck' } })).toEqual([
+      'a',
+      'c',
+      'b',
+      'd',
+    ]);
   });
 
   it('then keep the examiner in one place, and anywhere is no place', () => {
@@ -94,7 +106,8 @@ function arrangedIds(ids: readonly string[], traits: Record<string, Partial<Trai
 }
 
 describe('the visits of a path', () => {
-  const problem = (items: readonly PlanItem[]): Problem => problemOf(items, ['lying', 'standing', 'side'], (a, b) => (a === b ? 0 : 10));
+  const problem = (items: readonly PlanItem[]): Problem =>
+    problemOf(items, ['lying', 'standing', 'side'], (a, b) => (a === b ? 0 : 10));
   const staged: PlanItem = { id: 'blood-pressure', stages: [['lying'], ['side'], ['standing']], after: [] };
   const path: Move[] = [
     { to: 0, via: [] },
@@ -130,6 +143,8 @@ describe('the visits of a path', () => {
 
   it('refuse a path on which an item has no place', () => {
     const [item] = [{ id: 'kneel', stages: [['standing']], after: [] }];
-    expect(() => windowsOf(problem([present(item), { ...staged, id: 'x' }]), visitsOf([{ to: 0, via: [] }]))).toThrow('fits into no visit');
+    expect(() => windowsOf(problem([present(item), { ...staged, id: 'x' }]), visitsOf([{ to: 0, via: [] }]))).toThrow(
+      'fits into no visit',
+    );
   });
 });

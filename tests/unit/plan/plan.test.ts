@@ -34,7 +34,11 @@ describe('a run sheet', () => {
   });
 
   it('of two orders that take as long takes the one from sitting over lying to standing', () => {
-    const even = { sitting: { supine: 10, standing: 10 }, supine: { sitting: 10, standing: 10 }, standing: { sitting: 10, supine: 10 } };
+    const even = {
+      sitting: { supine: 10, standing: 10 },
+      supine: { sitting: 10, standing: 10 },
+      standing: { sitting: 10, supine: 10 },
+    };
     const sketches: Sketch[] = [
       { id: 'gait', ...standing },
       { id: 'belly', ...supine },
@@ -98,7 +102,13 @@ describe('a run sheet', () => {
   });
 
   it('multiplies position changes, and nothing else, by the pace', () => {
-    const plan = planOf([{ id: 'eyes', ...sitting }, { id: 'belly', ...supine, after: ['eyes'] }], { pace: 1.5 });
+    const plan = planOf(
+      [
+        { id: 'eyes', ...sitting },
+        { id: 'belly', ...supine, after: ['eyes'] },
+      ],
+      { pace: 1.5 },
+    );
     expect(plan.totals).toMatchObject({ positionSeconds: 22.5, seconds: 82.5 });
     expect(plan.bound.positionSeconds).toBe(22.5);
     expect(plan.steps[1]?.start).toBe(52.5);
@@ -125,7 +135,13 @@ describe('a run sheet', () => {
   it('of nothing is empty', () => {
     const plan = planOf([{ id: 'gait', ...standing }], { cannot: ['standing'] });
     expect(plan.steps).toEqual([]);
-    expect(plan.totals).toEqual({ seconds: 0, positionChanges: 0, positionSeconds: 0, exposureChanges: 0, examinerMoves: 0 });
+    expect(plan.totals).toEqual({
+      seconds: 0,
+      positionChanges: 0,
+      positionSeconds: 0,
+      exposureChanges: 0,
+      examinerMoves: 0,
+    });
   });
 
   it('says so when time ran out before the proof, and still does everything', () => {
@@ -169,11 +185,15 @@ describe('what a request leaves out', () => {
 
   it('names all the positions that would have served', () => {
     const plan = planOf([{ id: 'arms', stages: [['sitting', 'standing']] }], { cannot: ['standing', 'sitting'] });
-    expect(plan.leftOut[0]?.reason).toBe('needs one of these positions, and this patient can take none of them: sitting; standing');
+    expect(plan.leftOut[0]?.reason).toBe(
+      'needs one of these positions, and this patient can take none of them: sitting; standing',
+    );
   });
 
   it('is what needs an instrument that is missing', () => {
-    const plan = planOf([{ id: 'listen', instruments: ['stethoscope', 'light'] }, { id: 'look' }], { without: ['stethoscope'] });
+    const plan = planOf([{ id: 'listen', instruments: ['stethoscope', 'light'] }, { id: 'look' }], {
+      without: ['stethoscope'],
+    });
     expect(plan.leftOut).toEqual([{ manoeuvre: 'listen', reason: 'needs what is missing: stethoscope' }]);
     expect(ids(plan)).toEqual(['look']);
   });
@@ -193,7 +213,10 @@ describe('what a request leaves out', () => {
 
   it('takes its orders with it', () => {
     const plan = planOf(
-      [{ id: 'after', ...sitting, after: ['gait'] }, { id: 'gait', ...standing }],
+      [
+        { id: 'after', ...sitting, after: ['gait'] },
+        { id: 'gait', ...standing },
+      ],
       { cannot: ['standing'] },
     );
     expect(ids(plan)).toEqual(['after']);
@@ -209,7 +232,8 @@ describe('too few minutes', () => {
     { id: 'belly', scope: 'screening', seconds: 200, ...supine },
     { id: 'pulse', scope: 'intake', seconds: 30, ...sitting },
   ];
-  const leftOut = (minutes: number): string[] => planOf(sketches, { minutes }).leftOut.map(({ manoeuvre }) => manoeuvre);
+  const leftOut = (minutes: number): string[] =>
+    planOf(sketches, { minutes }).leftOut.map(({ manoeuvre }) => manoeuvre);
 
   it('drop extended before complete before screening, the later on the page first', () => {
     expect(leftOut(60)).toEqual([]);
@@ -282,7 +306,11 @@ describe('what is examined', () => {
   };
 
   it('is, for a form, every manoeuvre of its scopes and those it names, in page order', () => {
-    expect(manoeuvresOf(library, { scopes: ['screening'], manoeuvres: ['smell', 'eyes'] })).toEqual(['eyes', 'smell', 'ears']);
+    expect(manoeuvresOf(library, { scopes: ['screening'], manoeuvres: ['smell', 'eyes'] })).toEqual([
+      'eyes',
+      'smell',
+      'ears',
+    ]);
     expect(manoeuvresOf(library, { scopes: [], manoeuvres: ['ears', 'hello'] })).toEqual(['hello', 'ears']);
   });
 

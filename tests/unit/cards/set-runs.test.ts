@@ -1,0 +1,21 @@
+import { describe, expect, test } from 'vitest';
+import type { Line } from '../../../schemas/inline.ts';
+import { setQuotes, setRuns } from '../../../src/cards/set-runs.ts';
+import { fixtureLibrary } from '../../fixtures/library.ts';
+
+describe('setQuotes', () => {
+  test.each([
+    ['write "in total" or ("above")', 'write “in total” or (“above”)'],
+    ["the patient's 'yes'", 'the patient’s ‘yes’'],
+    ['"Not felt" is not "normal".', '“Not felt” is not “normal”.'],
+  ])('%s', (straight, set) => expect(setQuotes(straight)).toBe(set));
+});
+
+test('a mark at the start of a run looks at the run before it', () => {
+  const line: Line = [
+    { type: 'text', text: 'say "' },
+    { type: 'strong', children: [{ type: 'text', text: 'now' }] },
+    { type: 'text', text: '" aloud' },
+  ];
+  expect(setRuns(line, fixtureLibrary)).toEqual([{ text: 'say “' }, { text: 'now', bold: true }, { text: '” aloud' }]);
+});

@@ -1,0 +1,67 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { plan as planSchema } from '../../../schemas/plan.ts';
+
+/** The command reads the folder `content` where it is run: here, the small invented library. */
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'run-sheet-'));
+  symlinkSync(resolve('tests/fixtures/content'), join(folder, 'content'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+function run(arguments_: string[], input = ''): { status: number | null; out: string } {
+  const { status, stdout } = spawnSync(process.execPath, [resolve('src/cli/plan.ts'), ...arguments_], {
+    cwd: folder,
+    encoding: 'utf8',
+    input,
+  });
+  return { status, out: stdout };
+}
+
+describe('npm run plan', () => {
+  it('prints a run sheet from standard input, the same each time', () => {
+    const first = run(['-'], '{"systems":["wrist"]}');
+    expect(first.status).toBe(0);
+    const sheet = planSchema.parse(JSON.parse(first.out));
+    expect(sheet.steps.map(({ manoeuvre }) => manoeuvre)).toContain('wrist-look');
+    expect(sheet.optimal.positionSeconds).toBe(true);
+    expect(run(['-'], '{"systems":["wrist"]}')).toEqual(first);
+  });
+
+  it('reads a file, with or without a byte order mark', () => {
+    writeFileSync(join(folder, 'plain.json'), '{"form":"whole"}');
+    writeFileSync(join(folder, 'marked.json'), '\uFEFF{"form":"whole"}');
+    expect(run(['plain.json']).status).toBe(0);
+    expect(run(['marked.json'])).toEqual(run(['plain.json']));
+  });
+
+  it('prints one line per fault, with path, line and column, and exits with 1', () => {
+    writeFileSync(join(folder, 'bad.json'), '{\n  "form": "hole",\n  "start": "siting"\n}');
+    expect(run(['bad.json'])).toEqual({
+      status: 1,
+      out:
+        'bad.json:2:3  form "hole" is not known. Did you mean "whole"?\n' +
+        'bad.json:3:3  position "siting" is not known. Did you mean "sitting"?\n',
+    });
+    expect(run(['-'], '{').out).toBe('-:1:2  This is not JSON: expected a closing brace at the end of the text.\n');
+  });
+
+  it('says what it needs when it is called wrongly', () => {
+    expect(run(['nowhere.json']).out).toMatch(/^nowhere\.json:1:1 {2}The request cannot be read: /);
+    expect(run([]).out).toMatch(/^Name one request file, or - for standard input/);
+    expect(run(['a.json', 'b.json']).status).toBe(1);
+    expect(run(['--nonsense']).status).toBe(1);
+  });
+
+  it('has --help', () => {
+    const { status, out } = run(['--help']);
+    expect(status).toBe(0);
+    expect(out).toContain('"avoidSides"');
+  });
+});

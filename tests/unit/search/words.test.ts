@@ -1,0 +1,49 @@
+import { describe, expect, it, test } from 'vitest';
+import { answersTo, everyWordOf, wordsOf } from '../../../src/search/words.ts';
+
+describe('words of a text', () => {
+  it('are in small letters, without apostrophes, parted by hyphens', () => {
+    expect(everyWordOf('Kernig’s sign, hepato-jugular (30–45°)')).toEqual([
+      'kernigs',
+      'sign',
+      'hepato',
+      'jugular',
+      '30',
+      '45',
+    ]);
+  });
+
+  it('may be none', () => {
+    expect(everyWordOf(' – ?')).toEqual([]);
+  });
+
+  it('are each given once where they should differ', () => {
+    expect(wordsOf('pulse, Pulse and thrill')).toEqual(['pulse', 'and', 'thrill']);
+  });
+});
+
+describe('a typed word', () => {
+  test.each([
+    ['spl', 'spleen'],
+    ['jvp', 'jvp'],
+    ['palpating', 'palpation'],
+    ['listening', 'listen'],
+    ['measurement', 'measure'],
+    ['identity', 'identification'],
+    ['glands', 'gland'],
+    ['veins', 'vein'],
+  ])('"%s" is answered by "%s"', (typed, word) => {
+    expect(answersTo(typed, word)).toBe(true);
+  });
+
+  test.each([
+    ['spelen', 'spleen'],
+    ['spelen', 's'],
+    ['splene', 'splenic'],
+    ['jpv', 'jvp'],
+    ['liver', 'live'],
+    ['station', 'state'],
+  ])('"%s" is not answered by "%s"', (typed, word) => {
+    expect(answersTo(typed, word)).toBe(false);
+  });
+});
