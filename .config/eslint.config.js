@@ -2,7 +2,7 @@ import js from '@eslint/js';
 import astro from 'eslint-plugin-astro';
 import tseslint from 'typescript-eslint';
 
-const root = new URL('..', import.meta.url).pathname;
+const root = `${import.meta.dirname}/..`;
 
 export default tseslint.config(
   { ignores: ['dist/', 'node_modules/', '.astro/', '.cache/', 'tests/fixtures/content/'] },
@@ -11,7 +11,11 @@ export default tseslint.config(
   ...astro.configs.recommended,
   {
     languageOptions: {
-      parserOptions: { projectService: { allowDefaultProject: ['.config/*.js'] }, tsconfigRootDir: root, extraFileExtensions: ['.astro'] },
+      parserOptions: {
+        projectService: { allowDefaultProject: ['.config/*.js'] },
+        tsconfigRootDir: root,
+        extraFileExtensions: ['.astro'],
+      },
     },
     rules: {
       complexity: ['error', 12],
@@ -22,7 +26,10 @@ export default tseslint.config(
       '@typescript-eslint/no-unused-vars': ['error', { ignoreRestSiblings: true, varsIgnorePattern: '^_' }],
       // Numbers in messages are wanted as they are.
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
-      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true, ignoreVoidOperator: true }],
+      '@typescript-eslint/no-confusing-void-expression': [
+        'error',
+        { ignoreArrowShorthand: true, ignoreVoidOperator: true },
+      ],
       '@typescript-eslint/no-meaningless-void-operator': 'off',
     },
   },

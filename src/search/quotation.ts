@@ -13,12 +13,12 @@ export interface Stretch {
  */
 export function quotation({ content, meta }: FoundPage, typed: string): Stretch[] {
   const words = everyWordOf(typed);
-  const [aim = '', ...others] = content.match(/[^.?!]+(?:[.?!]+(?=\s|$)|[.?!]|$)+/g) ?? [];
+  const [aim = '', ...others] = content.split(/(?<=[.?!])\s+/);
   const named = held(words, `${meta['title'] ?? ''} ${meta['names'] ?? ''}`) === words.length;
-  if (named || held(words, aim) > 0) return marked(aim.trim(), words);
+  if (named || held(words, aim) > 0) return marked(aim, words);
   const most = Math.max(0, ...others.map((sentence) => held(words, sentence)));
   const quoted = others.find((sentence) => held(words, sentence) === most);
-  return most === 0 || quoted === undefined ? marked(aim.trim(), words) : marked(`… ${quoted.trim()}`, words);
+  return most === 0 || quoted === undefined ? marked(aim, words) : marked(`… ${quoted}`, words);
 }
 
 function held(words: readonly string[], text: string): number {

@@ -19,8 +19,7 @@ const derivation = /(?:ity|e?ments?|ions?|ings?|ed|y)$/;
 /** Whether a page that has `word` answers to `typed`: it begins so, or differs only in its ending. */
 export function answersTo(typed: string, word: string): boolean {
   if (word.startsWith(typed)) return true;
-  if (typed.length < 5 || word.length < 5) return false;
   const root = typed.replace(derivation, '');
-  const begins = root !== typed && root.length > 4 && word.startsWith(root);
-  return begins || typed.replace(inflection, '') === word.replace(inflection, '');
+  if (root !== typed && root.length > 4 && word.startsWith(root)) return true;
+  return Math.min(typed.length, word.length) > 3 && typed.replace(inflection, '') === word.replace(inflection, '');
 }

@@ -28,7 +28,9 @@ function filesIn(folder: string): string[] {
 }
 
 function importsOf(file: string, from: string): Import[] {
-  const specifiers = [...readFileSync(file, 'utf8').matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((match) => match[1] ?? '');
+  const specifiers = [...readFileSync(file, 'utf8').matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map(
+    (match) => match[1] ?? '',
+  );
   return specifiers
     .filter((specifier) => specifier.startsWith('.'))
     .map((specifier) => normalize(join(dirname(file), specifier)))

@@ -37,7 +37,7 @@ describe('what a result says', () => {
   });
 
   it('marks words begun, and words with an apostrophe', () => {
-    expect(said("kernig's")).toBe('Is the spleen large?');
+    expect(said("kernig's")).toBe('… [Kernig] sign with firm edges.');
     expect(said('kern')).toBe('… [Kernig] sign with firm edges.');
   });
 
