@@ -4,10 +4,10 @@ import { typstRuns, type TypstRun } from '../text/typst.ts';
 
 /** Straight quotation marks and apostrophes as they are printed: “so”, patient’s. `before` is the character that comes first. */
 export function setQuotes(text: string, before = ' '): string {
-  return [...text].map((mark, place, all) => setMark(mark, all[place - 1] ?? before)).join('');
+  return text.replaceAll(/["']/g, (mark, place: number) => setMark(mark, text[place - 1] ?? before));
 }
 
-const opens = /[\s(\[/–]/;
+const opens = /[\s([/–]/;
 
 function setMark(mark: string, before: string): string {
   if (mark === '"') return opens.test(before) ? '“' : '”';

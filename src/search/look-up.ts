@@ -28,9 +28,11 @@ export async function lookUp(typed: string, ground: Ground): Promise<Answer> {
   const hits = await sound(words, ground);
   if (hits.length > 0) return { hits };
   const meant = await ground.correct(words);
+  const right = meant === undefined ? {} : { meant: meant.join(' ') };
   const better = meant === undefined ? [] : await sound(meant, ground);
-  if (meant !== undefined && better.length > 0) return { hits: better, meant: meant.join(' ') };
-  return words.length === 1 ? { hits } : { hits: await pagesWithSome(words, ground), partly: true };
+  if (better.length > 0) return { hits: better, ...right };
+  const some = await pagesWithSome(meant ?? words, ground);
+  return some.length === 0 ? { hits: some } : { hits: some, ...right, partly: true };
 }
 
 async function pagesChosen({ index, chosen = {} }: Ground): Promise<Hit[]> {

@@ -5,6 +5,7 @@ import type { At } from '../faults.ts';
 import { didYouMean } from '../suggest.ts';
 import { isTag, readAttributes, type Tag } from './attributes.ts';
 import { isCode, placeOf, reportCode } from './parse.ts';
+import { curlyQuotes } from './quotes.ts';
 
 /** What turns tree nodes into lines, and keeps what it meets on the way. */
 export interface InlineReader {
@@ -27,7 +28,7 @@ export function readAttributeLine(text: string, at: At, reader: InlineReader): L
   const parts = text.split(/\[\[([^\]]*)\]\]/);
   return tidy(
     parts.map((part, index): Inline => {
-      if (index % 2 === 0) return { type: 'text', text: part };
+      if (index % 2 === 0) return { type: 'text', text: curlyQuotes(part) };
       reader.references.push({ kind: 'value', id: part.trim(), at });
       return { type: 'value', id: part.trim() };
     }),
@@ -49,7 +50,7 @@ export function readReferenceTag(node: Tag, reader: InlineReader): Line {
 }
 
 function readNode(node: PhrasingContent, reader: InlineReader): Inline[] {
-  if (node.type === 'text') return [{ type: 'text', text: node.value }];
+  if (node.type === 'text') return [{ type: 'text', text: curlyQuotes(node.value) }];
   if (node.type === 'break') return [{ type: 'text', text: ' ' }];
   if (node.type === 'strong' || node.type === 'emphasis')
     return [{ type: node.type, children: readLine(node.children, reader) }];

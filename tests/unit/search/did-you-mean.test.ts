@@ -20,8 +20,9 @@ describe('did you mean', () => {
     expect(meant(typed)).toBe(wanted);
   });
 
-  it('takes two letters changed about, and nothing else, for a slip in a word of three', () => {
+  it('takes two letters changed about or one left out, and nothing else, for a slip in a word of three', () => {
     expect(meant('jpv')).toBe('jvp');
+    expect(meant('nek')).toBe('neck');
     expect(meant('jvx')).toBeUndefined();
     expect(meant('abc')).toBeUndefined();
   });

@@ -64,6 +64,12 @@ describe('look-up', () => {
     ]);
   });
 
+  it('looks for pages with some of the words that were put right', async () => {
+    const answer = await lookUp('wirst goodbye', ground());
+    expect(answer).toMatchObject({ meant: 'wrist goodbye', partly: true });
+    expect(await paths(answer)).toContain('/sub/protocols/wrist/wrist-look/');
+  });
+
   it('does not stumble over the small words of a question', async () => {
     expect((await paths(await lookUp('how do I check the ROM?', ground())))[0]).toBe(
       '/sub/protocols/wrist/wrist-bend/',
