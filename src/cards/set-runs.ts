@@ -11,12 +11,18 @@ const opens = /[\s([/–]/;
 
 function setMark(mark: string, before: string): string {
   if (mark === '"') return opens.test(before) ? '“' : '”';
-  if (mark === "'") return opens.test(before) ? '‘' : '’';
-  return mark;
+  return opens.test(before) ? '‘' : '’';
 }
 
-/** A line as runs for the templates, with printed quotation marks. */
+/** A number stays on the line of its unit, and a range on one line. */
+export function keepFigures(text: string): string {
+  return text
+    .replaceAll(/(\d) (?=(?:cm|mm|mmHg|cmH₂O|kg|m|min|s)\b|%)/g, '$1\u202f')
+    .replaceAll(/(\d)–(?=\d)/g, '$1–\u2060');
+}
+
+/** A line as runs for the templates, set as a printer would set it. */
 export function setRuns(line: Line, references: References): TypstRun[] {
   const runs = typstRuns(line, references);
-  return runs.map((run, place) => ({ ...run, text: setQuotes(run.text, runs[place - 1]?.text.at(-1)) }));
+  return runs.map((run, place) => ({ ...run, text: keepFigures(setQuotes(run.text, runs[place - 1]?.text.at(-1))) }));
 }

@@ -32,7 +32,7 @@ export function minutesText(seconds: number): string {
   return seconds < 60 ? durationText(Math.round(seconds)) : countWords(Math.round(seconds / 60), 'minute');
 }
 
-/** When something happens on the sheet: "at once", "after 12 min 30 s". */
+/** Time since the beginning of the sheet, to the second: "12 min 30 s". */
 export const sinceStart = (seconds: number): string => durationText(Math.round(seconds));
 
 /** How the sheet compares with plain head-to-toe order, in a sentence. */
@@ -50,3 +50,6 @@ export function proofText({ optimal, bound }: Pick<Plan, 'optimal' | 'bound'>): 
     ? 'No order that keeps what must come first moves the patient for less.'
     : `The best order found in the time allowed; none takes less than ${durationText(Math.round(bound.positionSeconds))} of moving.`;
 }
+
+/** Anchor of a step of a sheet. */
+export const stepAnchor = (sheet: string, number: number): string => `${sheet}-step-${number}`;

@@ -1,5 +1,5 @@
 import type { Chosen, Counts, Hit, SearchIndex } from './search-index.ts';
-import { answersTo, everyWordOf } from './words.ts';
+import { everyWordOf, mayAnswerTo } from './words.ts';
 
 /** Where to look. */
 export interface Ground {
@@ -49,7 +49,7 @@ async function sound(words: readonly string[], { index, chosen = {} }: Ground): 
   const first = await results[0]?.data();
   if (first === undefined) return [];
   const there = everyWordOf([first.content, ...Object.values(first.meta)].join(' '));
-  return words.every((word) => there.some((other) => answersTo(word, other))) ? results : [];
+  return words.every((word) => there.some((other) => mayAnswerTo(word, other))) ? results : [];
 }
 
 async function pagesWithSome(words: readonly string[], ground: Ground): Promise<Hit[]> {

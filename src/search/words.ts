@@ -20,6 +20,11 @@ const derivation = /(?:ity|e?ments?|ions?|ings?|ed|y)$/;
 export function answersTo(typed: string, word: string): boolean {
   if (word.startsWith(typed)) return true;
   const root = typed.replace(derivation, '');
-  if (root !== typed && root.length > 4 && word.startsWith(root)) return true;
+  if (root !== typed && (word === root || (root.length > 4 && word.startsWith(root)))) return true;
   return Math.min(typed.length, word.length) > 3 && typed.replace(inflection, '') === word.replace(inflection, '');
+}
+
+/** Whether the index, which cuts words down further, may have given a page that has `word` for `typed`. */
+export function mayAnswerTo(typed: string, word: string): boolean {
+  return answersTo(typed, word) || (typed.length > 5 && word.startsWith(typed.replace(/e$/, '')));
 }

@@ -2,7 +2,9 @@ import type { Form, FormField, FormItem, FormSection } from '../../../schemas/fo
 import type { Library } from '../../../schemas/library.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
-import { cautionWords, type FlagGroup, flagGroups, sensitiveWords } from './guidance.ts';
+import { type AnnexSection, annexOf } from './annex.ts';
+import { cautionSentences, nowFindings, sensitiveWords } from './guidance.ts';
+import { isPrinted, type ItemPosition, type Numbered, numbered, unprintedItems } from './numbering.ts';
 import { type Row, rowsOf } from './rows.ts';
 import { toldRows } from './sheet-fields.ts';
 
@@ -11,12 +13,15 @@ export type Paper = 'a4' | 'letter';
 
 interface SheetItem {
   id: string;
+  /** Number in the margin, by which the annex is read. */
+  number: number;
   title: string;
-  /** Position in words, and its mark: "supine", or "supine, then left side". */
-  position: { words: string; marks: string[] };
+  position: ItemPosition;
   sensitive?: string;
-  cautions: string;
-  flags: FlagGroup[];
+  /** The first caution; the others stand in the annex. */
+  caution?: string;
+  /** Findings that cannot wait. */
+  now: string[];
   rows: Row[];
 }
 
@@ -40,24 +45,25 @@ export interface Sheet {
   /** First eight characters of the content hash: a paper copy can be traced by it. */
   code: string;
   reasons: string[];
+  /** Findings that cannot wait, of what is done before and after: no item stands for them. */
+  unwell: string[];
   told: number[];
   /** Marks by position id. */
   marks: { [position: string]: string };
   sections: SheetSection[];
+  annex: AnnexSection[];
 }
 
-const positionWords = (library: Library, id: string): string =>
-  id === 'any' ? 'any position' : (library.positions.find((each) => each.id === id)?.label ?? id).toLowerCase();
-
-function sheetItem(library: Library, item: FormItem): SheetItem {
-  const words = item.positions.map((id) => positionWords(library, id)).join(', then ');
+function sheetItem(item: FormItem, { numberOf, positionOf }: Numbered): SheetItem {
+  const [caution] = cautionSentences(item);
   return {
     id: item.manoeuvre,
+    number: numberOf.get(item.manoeuvre) ?? 0,
     title: item.title,
-    position: { words, marks: item.positions },
+    position: positionOf(item),
     ...(item.sensitive ? { sensitive: sensitiveWords } : {}),
-    cautions: cautionWords(item),
-    flags: flagGroups(item),
+    ...(caution === undefined ? {} : { caution }),
+    now: nowFindings(item),
     rows: rowsOf(item),
   };
 }
@@ -77,11 +83,10 @@ function scalesOf({ items }: FormSection): SheetSection['scales'] {
   return scales.flatMap(([first]) => (first === undefined ? [] : [scaleKey(first)]));
 }
 
-const section = (library: Library, part: FormSection): SheetSection => ({
-  title: part.title,
-  scales: scalesOf(part),
-  items: part.items.map((item) => sheetItem(library, item)),
-});
+function sheetSection(section: FormSection, all: Numbered): SheetSection[] {
+  const items = section.items.filter((item) => isPrinted(section, item)).map((item) => sheetItem(item, all));
+  return items.length === 0 ? [] : [{ title: section.title, scales: scalesOf(section), items }];
+}
 
 function marksOf(form: Form): Sheet['marks'] {
   const ids = form.sections.flatMap(({ items }) => items.flatMap(({ positions }) => positions));
@@ -93,13 +98,16 @@ const statusWords = { draft: ', draft', active: '', retired: ', withdrawn' } as 
 /** The sheet of a form. Throws RangeError for a position without a mark. */
 export function sheetOf(form: Form, paper: Paper, library: Library): Sheet {
   const { title, purpose, leavesOut, copyright, date } = form;
+  const all = numbered(form, library);
   return {
     ...{ paper, title, purpose, leavesOut, copyright, date },
     edition: `${form.id} ${form.version}${statusWords[form.status]}`,
     code: form.hash.slice(0, 8),
     reasons: reasonOptions.map(({ label }) => label.toLowerCase()),
+    unwell: unprintedItems(form).flatMap(nowFindings),
     told: toldRows,
     marks: marksOf(form),
-    sections: form.sections.map((part) => section(library, part)),
+    sections: form.sections.flatMap((section) => sheetSection(section, all)),
+    annex: annexOf(form, all),
   };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { answersTo, everyWordOf, wordsOf } from '../../../src/search/words.ts';
+import { answersTo, everyWordOf, mayAnswerTo, wordsOf } from '../../../src/search/words.ts';
 
 describe('words of a text', () => {
   it('are in small letters, without apostrophes, parted by hyphens', () => {
@@ -32,6 +32,7 @@ describe('a typed word', () => {
     ['identity', 'identification'],
     ['glands', 'gland'],
     ['veins', 'vein'],
+    ['reading', 'read'],
   ])('"%s" is answered by "%s"', (typed, word) => {
     expect(answersTo(typed, word)).toBe(true);
   });
@@ -45,5 +46,15 @@ describe('a typed word', () => {
     ['station', 'state'],
   ])('"%s" is not answered by "%s"', (typed, word) => {
     expect(answersTo(typed, word)).toBe(false);
+  });
+
+  test.each([
+    ['palpate', 'palpation', true],
+    ['auscultate', 'auscultation', true],
+    ['jvp', 'jvp', true],
+    ['spelen', 'spleen', false],
+    ['rome', 'romberg', false],
+  ])('"%s" may be given for "%s": %s', (typed, word, may) => {
+    expect(mayAnswerTo(typed, word)).toBe(may);
   });
 });

@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { filesBelow, siteFolder, type Edition } from '../site.ts';
+
+/** A built page: its address below the base path and its kind, as the class of its body says it. */
+export interface BuiltPage {
+  kind: string;
+  path: string;
+  html: string;
+}
+
+/** Every built page of an edition, in the order of the addresses. */
+export function builtPages(edition: Edition): BuiltPage[] {
+  const folder = siteFolder(edition);
+  const files = filesBelow(folder).filter((file) => file.endsWith('.html'));
+  return files.map((file) => {
+    const html = readFileSync(join(folder, file), 'utf8');
+    return { kind: /<body class="([\w-]+)/.exec(html)?.[1] ?? 'none', path: file.replace(/index\.html$/, ''), html };
+  });
+}
+
+/** The longest page of each kind, in the order of the kinds: where most can go wrong. */
+export function oneOfEachKind(edition: Edition): BuiltPage[] {
+  const longest = new Map<string, BuiltPage>();
+  for (const page of builtPages(edition)) {
+    if (page.html.length > (longest.get(page.kind)?.html.length ?? 0)) longest.set(page.kind, page);
+  }
+  return [...longest.values()].sort((a, b) => a.kind.localeCompare(b.kind));
+}
