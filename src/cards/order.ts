@@ -5,14 +5,15 @@ import type { Card, FlagGroup } from './card.ts';
 import { fieldText } from './fields.ts';
 import type { Selection } from './select.ts';
 import { marksOf, stripOf } from './strip.ts';
-import { midSentence, printedDay, urgencies, urgencyWords } from './words.ts';
+import { midSentence, urgencies, urgencyWords } from '../text/words.ts';
+import { printedDay } from './words.ts';
 
 /** Red flags by urgency, most urgent first; within one urgency in the order of the page. */
 export function flagGroups(redFlags: readonly RedFlag[]): FlagGroup[] {
   return urgencies
     .map((urgency) => ({
       urgency,
-      words: urgencyWords[urgency],
+      words: `${urgencyWords[urgency].label}: ${urgencyWords[urgency].meaning}`,
       flags: redFlags.filter((flag) => flag.urgency === urgency).map(({ finding, action }) => ({ finding, action })),
     }))
     .filter(({ flags }) => flags.length > 0);

@@ -2,16 +2,11 @@ import type { Library } from '../../schemas/library.ts';
 import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
 import { stageMarks } from '../figures/stage-marks.ts';
 import type { StripRow } from './card.ts';
-import { duration, listed, midSentence, sidesWords } from './words.ts';
+import { durationText, labelOf, midSentence } from '../text/words.ts';
+import { listed, sidesWords } from './words.ts';
 
 /** The parts of the Library that a strip takes its labels from. */
 export type Vocabulary = Pick<Library, 'positions' | 'exposures' | 'instruments' | 'examinerPlaces'>;
-
-const labelOf = (entries: readonly { id: string; label: string }[], id: string): string => {
-  const entry = entries.find((one) => one.id === id);
-  if (!entry) throw new RangeError(`no label for the id "${id}"`);
-  return entry.label;
-};
 
 /** Positions that the thumb index marks, each once: every alternative of every stage, or `any` where all serve. */
 export function marksOf(stages: readonly string[][], { positions }: Pick<Vocabulary, 'positions'>): string[] {
@@ -36,7 +31,7 @@ export function positionText(stages: readonly string[][], vocabulary: Vocabulary
 /** The strip under the title: where the patient is, where the examiner stands, what is uncovered and laid out, how long. */
 export function stripOf(manoeuvre: Manoeuvre, vocabulary: Vocabulary): StripRow[] {
   const { stages, sides, seconds, examiner, exposure, instruments } = manoeuvre;
-  const facts = [positionText(stages, vocabulary), sidesWords[sides], duration(seconds)].filter(Boolean);
+  const facts = [positionText(stages, vocabulary), sidesWords[sides], durationText(seconds)].filter(Boolean);
   const uncovered = exposure.filter((id) => id !== 'none');
   const rows: StripRow[] = [
     { label: 'Position', text: facts.join('; ') },

@@ -1,23 +1,14 @@
-import type { Scope, Sides, Urgency } from '../../schemas/common.ts';
+import type { Scope, Sides } from '../../schemas/common.ts';
 import { stageMarks } from '../figures/stage-marks.ts';
 import type { Source } from '../../schemas/source.ts';
+import { labelOf, midSentence } from '../text/words.ts';
 
-/** Returns the label of the entry with this id. Throws RangeError when none has it. */
-export function labelOf(entries: readonly { id: string; label: string }[], id: string): string {
-  const label = entries.find((entry) => entry.id === id)?.label;
-  if (label === undefined) throw new RangeError(`no entry has the id "${id}"`);
-  return label;
-}
+export { durationText, labelOf, midSentence, urgencyWords } from '../text/words.ts';
 
 /** Joins words as a sentence does: "a", "a or b", "a, b or c". */
 export function joined(words: readonly string[], last: 'and' | 'or'): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
-}
-
-/** Returns `text` with a small first letter, unless its first word is written in capitals. */
-export function midSentence(text: string): string {
-  return /^\p{Lu}(\p{Ll}|$)/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }
 
 /** Returns stages of alternative positions in words: "Sitting or standing", "Supine, then standing". */
@@ -37,14 +28,6 @@ const sidesWords: Record<Sides, string> = { none: 'None', both: 'Both', left: 'L
 /** Returns on which sides of the body something is done, in words. */
 export const sidesText = (sides: Sides): string => sidesWords[sides];
 
-/** Returns a time in the words of a watch: "50 s", "2 min", "2 min 30 s". `seconds` is a whole number. */
-export function durationText(seconds: number): string {
-  const minutes = Math.floor(seconds / 60);
-  const rest = seconds % 60;
-  const parts = [minutes > 0 && `${minutes} min`, (rest > 0 || minutes === 0) && `${rest} s`];
-  return parts.filter((part) => part !== false).join(' ');
-}
-
 /** Names and meanings of the scopes. */
 export const scopeWords: Record<Scope, { label: string; meaning: string }> = {
   screening: { label: 'Screening', meaning: 'part of the screening examination of a well adult' },
@@ -52,13 +35,6 @@ export const scopeWords: Record<Scope, { label: string; meaning: string }> = {
   extended: { label: 'Extended', meaning: 'done when something points to it' },
   intake: { label: 'Intake', meaning: 'measured before the examination' },
   preparation: { label: 'Preparation', meaning: 'opens or closes every examination' },
-};
-
-/** How fast a red flag needs an answer, in words. */
-export const urgencyWords: Record<Urgency, { label: string; meaning: string }> = {
-  now: { label: 'Now', meaning: 'stop and act' },
-  today: { label: 'Today', meaning: 'same-day senior review' },
-  soon: { label: 'Soon', meaning: 'an appointment, by local protocol' },
 };
 
 /** How a source was read, in words. */

@@ -4,7 +4,8 @@ import type { Plan } from '../../schemas/plan.ts';
 import { blocksOf, type Block } from '../plan/blocks.ts';
 import { headToToe } from '../plan/head-to-toe.ts';
 import { planRequest } from '../plan/plan.ts';
-import { durationText } from './labels.ts';
+import { stockRequest } from '../plan/stock-request.ts';
+import { durationText, joined, labelOf, midSentence } from './labels.ts';
 
 /** The run sheet of a stock examination with what its page tells of it. */
 export interface Sheet {
@@ -17,7 +18,7 @@ export interface Sheet {
 
 /** Works out the run sheet of a stock examination. */
 export function sheetOf(library: Library, form: FormDefinition): Sheet {
-  const request = { form: form.id };
+  const request = stockRequest(form);
   const plan = planRequest(library, request);
   return { form, plan, blocks: blocksOf(plan), plain: headToToe(library, request, plan) };
 }
@@ -37,6 +38,7 @@ export const sinceStart = (seconds: number): string => durationText(Math.round(s
 
 /** How the sheet compares with plain head-to-toe order, in a sentence. */
 export function comparisonText({ plan: { totals }, plain }: Pick<Sheet, 'plan' | 'plain'>): string {
+  if (plain.positionChanges === 0) return 'Plain head-to-toe order would not move the patient either.';
   const plainly = `${countWords(plain.positionChanges, 'change')}, ${durationText(Math.round(plain.positionSeconds))}`;
   const saved = Math.round(plain.positionSeconds - totals.positionSeconds);
   return saved > 0
@@ -53,3 +55,15 @@ export function proofText({ optimal, bound }: Pick<Plan, 'optimal' | 'bound'>): 
 
 /** Anchor of a step of a sheet. */
 export const stepAnchor = (sheet: string, number: number): string => `${sheet}-step-${number}`;
+
+/** Labels in a sentence: "ruler in centimetres and pen light or torch". Throws RangeError for an unknown id. */
+export function labelsText(entries: readonly { id: string; label: string }[], ids: readonly string[]): string {
+  return joined(
+    ids.map((id) => midSentence(labelOf(entries, id))),
+    'and',
+  );
+}
+
+/** Regions in a sentence: "neck and upper sternum". Throws RangeError for an unknown id. */
+export const exposedWords = ({ exposures }: Pick<Library, 'exposures'>, ids: readonly string[]): string =>
+  labelsText(exposures, ids);

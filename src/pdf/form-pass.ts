@@ -23,10 +23,10 @@ function setTabOrder(document: PDFDocument): void {
 function makeFields({ context }: PDFDocument, specs: readonly FieldSpec[], drawn: readonly DrawnField[]): PDFRef[] {
   const places = Map.groupBy(drawn, ({ name }) => name);
   const maker = { context, appearances: appearancesIn(context) };
-  return specs.map((spec) => {
+  return specs.flatMap((spec) => {
     const [first, ...more] = places.get(spec.name) ?? [];
-    if (!first) throw new Error(`field "${spec.name}" is not drawn`);
-    return makeField(maker, spec, [first, ...more]);
+    // Only an optional field can be undrawn here: any other was refused.
+    return first ? [makeField(maker, spec, [first, ...more])] : [];
   });
 }
 

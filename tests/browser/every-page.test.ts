@@ -17,18 +17,10 @@ describe.each(editionNames)('every page built as %s', (edition) => {
 });
 
 describe('the kinds of page', () => {
-  it('are all known by name, and every page has one', () => {
-    expect(oneOfEachKind('root').map(({ kind }) => kind)).toEqual(
-      ['a-z', 'card-set', 'cards', 'form', 'forms', 'guide', 'guides', 'home', 'manoeuvre', 'missing'].concat([
-        'plan',
-        'search',
-        'sources',
-        'system',
-        'systems',
-        'tool',
-        'tools',
-      ]),
-    );
+  it('are named on every page', () => {
+    const unnamed = builtPages('root').filter(({ kind }) => kind === 'none');
+    expect(unnamed.map(({ path }) => path)).toEqual([]);
+    expect(oneOfEachKind('root').length).toBeGreaterThan(15);
   });
 });
 
@@ -43,7 +35,7 @@ describe('the watch over pages', () => {
   ])('notices %s', async (_what, script, words) => {
     const visited = sites.visit('sub', '', {}, async (page) => {
       await page.evaluate(`{ ${script} }`);
-      await page.waitForTimeout(200);
+      await page.waitForTimeout(500);
     });
     await expect(visited).rejects.toThrow(words);
   });

@@ -57,6 +57,9 @@ const state: FieldSpec[] = [
   text('consent-note', 'If not able to agree: how it was decided, and by whom'),
 ];
 
+/** Drawn only where the form's last side is the front of a sheet. */
+const more: FieldSpec = { kind: 'text', name: `${prefix}more`, tooltip: 'More room', multiline: true, optional: true };
+
 const told = (row: number): FieldSpec[] => [
   text(`told-${row}-who`, `Told, line ${row}: who`),
   text(`told-${row}-what`, `Told, line ${row}: what`),
@@ -81,6 +84,7 @@ const closing: FieldSpec[] = [
   text('reviewer', 'Reviewed by: name and role'),
   text('reviewer-signature', 'Reviewer’s signature'),
   text('reviewed-time', 'Date and time of the review'),
+  more,
 ];
 
 /** The blanks at the head of the sheet: who, when, with whom, in what state. */

@@ -33,6 +33,7 @@ function fieldFaults(spec: FieldSpec, places: readonly DrawnField[]): string[] {
   if (spec.kind === 'radio') return groupFaults(spec, places);
   const boxes = places.filter(({ option }) => option !== undefined);
   if (boxes.length > 0) return [`field "${spec.name}" is drawn as a radio group, but is a ${spec.kind} field`];
+  if (spec.kind === 'text' && spec.optional === true && places.length === 0) return [];
   const repeats = spec.kind === 'text' && spec.repeats === true && places.length > 0;
   return repeats ? [] : onceFaults(`field "${spec.name}"`, places);
 }
