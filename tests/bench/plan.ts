@@ -2,6 +2,7 @@ import { requireLibrary } from '../../src/library/load.ts';
 import { planRequest } from '../../src/plan/plan.ts';
 import { problemOf } from '../../src/plan/search/problem.ts';
 import { solve } from '../../src/plan/search/solve.ts';
+import { stockRequest } from '../../src/plan/stock-request.ts';
 import { randomCase, type Recipe } from '../unit/plan/random-cases.ts';
 import { changeIn } from '../unit/plan/small-library.ts';
 
@@ -29,7 +30,7 @@ function timed<T>(work: () => T): [T, string] {
 function benchLibrary(): void {
   const library = requireLibrary('content');
   const whole = { manoeuvres: library.protocols.flatMap(({ manoeuvres }) => manoeuvres.map(({ id }) => id)) };
-  const requests = [...library.forms.map(({ id }) => ({ form: id })), whole, { ...whole, minutes: 20 }];
+  const requests = [...library.forms.map(stockRequest), whole, { ...whole, minutes: 20 }];
   for (const request of requests) {
     const [{ totals, steps, optimal }, time] = timed(() => planRequest(library, request, { milliseconds }));
     const name = 'form' in request ? request.form : `whole library${'minutes' in request ? ' in 20 minutes' : ''}`;
