@@ -44,7 +44,7 @@ describe('accessibility', () => {
       'a picture without words',
       'document.querySelector("main").insertAdjacentHTML("beforeend", "<img src=\'/favicon.svg\'>")',
     ],
-    ['grey text of 4.6:1', 'document.querySelector("h1").style.setProperty("color", "#757575")'],
+    ['grey text of 4.6:1', 'document.querySelector(".title p").style.setProperty("color", "#757575")'],
   ])('would be found wanting for %s', async (_what, spoil) => {
     const found = await sites.visit('root', '', {}, async (page) => {
       await page.evaluate(spoil);

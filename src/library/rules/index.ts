@@ -8,6 +8,7 @@ import { records } from './records.ts';
 import { redFlags } from './red-flags.ts';
 import { references } from './references.ts';
 import type { Rule } from './rule.ts';
+import { stageSeconds } from './stage-seconds.ts';
 import { synonyms } from './synonyms.ts';
 import { techniqueSteps } from './technique-steps.ts';
 import { uniqueIds } from './unique-ids.ts';
@@ -23,6 +24,7 @@ export const rules: readonly Rule[] = [
   positionChanges,
   patientWording,
   techniqueSteps,
+  stageSeconds,
   redFlags,
   records,
   synonyms,
