@@ -7,7 +7,7 @@ import { type Answer, answersOfForm } from '../answers.ts';
 export const fieldName = (linkId: string): string => linkId.replaceAll('.', '_');
 
 /** The range that a number is accepted in, in words: "−5 to 20". */
-export const acceptedRange = ({ min, max }: { min: number; max: number }): string =>
+const acceptedRange = ({ min, max }: { min: number; max: number }): string =>
   `${numberText(min)} to ${numberText(max)}`;
 
 const tooltip = (answer: Answer): string =>
@@ -19,8 +19,9 @@ const codedKind = ({ linkId, field }: Answer): 'list' | 'radio' =>
 
 function fieldSpec(answer: Answer): FieldSpec {
   const common = { name: fieldName(answer.linkId), tooltip: tooltip(answer) };
-  if (answer.type === 'text' && answer.field.kind === 'text') return { kind: 'text', ...common, multiline: true };
-  if (answer.type !== 'coded') return { kind: 'text', ...common };
+  // Words on a short line turn to a second before their type is too small to read.
+  if (answer.type === 'text') return { kind: 'text', ...common, multiline: true };
+  if (answer.type === 'number') return { kind: 'text', ...common };
   const options = answer.options.map(({ code, label }) => ({ code, display: label }));
   return { kind: codedKind(answer), ...common, options };
 }

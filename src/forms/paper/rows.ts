@@ -1,7 +1,7 @@
 import type { FormField, FormItem } from '../../../schemas/form.ts';
 import { fieldAddress } from '../../pdf/form/field-address.ts';
 import { findingOptions } from '../answer-options.ts';
-import { acceptedRange, fieldName } from './form-fields.ts';
+import { fieldName } from './form-fields.ts';
 
 /** One box to tick: its address, its words, and whether it is normal. */
 export interface Box {
@@ -22,8 +22,6 @@ export interface Row {
   label: string;
   /** The words for normal. */
   normal?: string;
-  /** The range that a number is accepted in. */
-  accepts?: string;
   right?: Cell;
   left?: Cell;
   whole?: Cell;
@@ -56,11 +54,10 @@ function cell(field: FormField): Cell {
   }
 }
 
-/** Beside the label: the words for normal of a finding or number. A normal answer is set bold among its fellows instead. */
-function said(field: FormField): Pick<Row, 'normal' | 'accepts'> {
-  if (field.kind === 'finding') return { normal: field.normal };
-  if (field.kind !== 'quantity') return {};
-  return { ...(field.normal === undefined ? {} : { normal: field.normal }), accepts: acceptedRange(field) };
+/** The words for normal of a finding or number. A normal answer is set bold among its fellows instead. */
+function said(field: FormField): Pick<Row, 'normal'> {
+  if (field.kind !== 'finding' && field.kind !== 'quantity') return {};
+  return field.normal === undefined ? {} : { normal: field.normal };
 }
 
 const columns = { right: 'right', left: 'left', none: 'whole' } as const;

@@ -11,6 +11,12 @@ import { toldRows } from './sheet-fields.ts';
 /** Paper that a form is set on. */
 export type Paper = 'a4' | 'letter';
 
+interface ScaleKey {
+  title: string;
+  grades: string[];
+  source?: string;
+}
+
 interface SheetItem {
   id: string;
   /** Number in the margin, by which the annex is read. */
@@ -22,13 +28,13 @@ interface SheetItem {
   caution?: string;
   /** Findings that cannot wait. */
   now: string[];
+  /** Scales that the section first asks for here, with each grade in words. */
+  scales: ScaleKey[];
   rows: Row[];
 }
 
 interface SheetSection {
   title: string;
-  /** Scales of the section with each grade in words, once. */
-  scales: { title: string; grades: string[]; source?: string }[];
   items: SheetItem[];
 }
 
@@ -54,7 +60,24 @@ export interface Sheet {
   annex: AnnexSection[];
 }
 
-function sheetItem(item: FormItem, { numberOf, positionOf }: Numbered): SheetItem {
+type ScaleField = Extract<FormField, { kind: 'scale' }>;
+
+function scaleKey({ scaleTitle, options, source }: ScaleField): ScaleKey {
+  const grades = options.map(({ display }) => display);
+  return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
+}
+
+const scaleFields = (items: readonly FormItem[]): ScaleField[] =>
+  items.flatMap(({ fields }) => fields).filter((field) => field.kind === 'scale');
+
+/** The scales of an item that none before it in its section asks for. */
+function newScales(item: FormItem, before: readonly FormItem[]): ScaleKey[] {
+  const known = new Set(scaleFields(before).map(({ scale }) => scale));
+  const scales = Map.groupBy(scaleFields([item]), ({ scale }) => scale);
+  return [...scales].flatMap(([id, [first]]) => (first === undefined || known.has(id) ? [] : [scaleKey(first)]));
+}
+
+function sheetItem(item: FormItem, before: readonly FormItem[], { numberOf, positionOf }: Numbered): SheetItem {
   const [caution] = cautionSentences(item);
   return {
     id: item.manoeuvre,
@@ -64,28 +87,15 @@ function sheetItem(item: FormItem, { numberOf, positionOf }: Numbered): SheetIte
     ...(item.sensitive ? { sensitive: sensitiveWords } : {}),
     ...(caution === undefined ? {} : { caution }),
     now: nowFindings(item),
+    scales: newScales(item, before),
     rows: rowsOf(item),
   };
 }
 
-function scaleKey({
-  scaleTitle,
-  options,
-  source,
-}: Extract<FormField, { kind: 'scale' }>): SheetSection['scales'][number] {
-  const grades = options.map(({ display }) => display);
-  return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
-}
-
-function scalesOf({ items }: FormSection): SheetSection['scales'] {
-  const fields = items.flatMap((item) => item.fields).filter((field) => field.kind === 'scale');
-  const scales = [...Map.groupBy(fields, ({ scale }) => scale).values()];
-  return scales.flatMap(([first]) => (first === undefined ? [] : [scaleKey(first)]));
-}
-
 function sheetSection(section: FormSection, all: Numbered): SheetSection[] {
-  const items = section.items.filter((item) => isPrinted(section, item)).map((item) => sheetItem(item, all));
-  return items.length === 0 ? [] : [{ title: section.title, scales: scalesOf(section), items }];
+  const items = section.items.filter((item) => isPrinted(section, item));
+  if (items.length === 0) return [];
+  return [{ title: section.title, items: items.map((item, index) => sheetItem(item, items.slice(0, index), all)) }];
 }
 
 function marksOf(form: Form): Sheet['marks'] {

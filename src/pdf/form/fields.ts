@@ -36,10 +36,14 @@ function shared({ context }: FieldMaker, places: Places, entries: Entries): PDFR
   return ref;
 }
 
+/** Height in points from which a field of several lines keeps its type at one size; in a lower one type is fitted. */
+const roomForLines = 30;
+const typeOfLines = ([{ height }]: Places): PDFString => (height < roomForLines ? fittedType : linesType);
+
 function textField(maker: FieldMaker, spec: SpecOf<'text'>, places: Places): PDFRef {
   for (const place of places)
     toWidget(place, maker.context, spec.tooltip, { AP: maker.appearances.text(place), DA: fittedType });
-  const type = spec.multiline ? { Ff: flags.multiline, DA: linesType } : { DA: fittedType };
+  const type = spec.multiline ? { Ff: flags.multiline, DA: typeOfLines(places) } : { DA: fittedType };
   const entries = { ...own(spec), FT: 'Tx', ...type };
   return places.length === 1 ? single(maker, places[0], entries) : shared(maker, places, entries);
 }

@@ -4,19 +4,20 @@ import { type Answer, answersOf, answersOfForm } from '../../../src/forms/answer
 import { fieldName } from '../../../src/forms/paper/form-fields.ts';
 import { sheetFields } from '../../../src/forms/paper/sheet-fields.ts';
 import { formPdf } from '../../../src/forms/pdf.ts';
-import { FormFieldError } from '../../../src/pdf/form/field-spec.ts';
-import { TypesettingError } from '../../../src/pdf/typesetting-error.ts';
 import { filled, values, type Widget, widgets } from '../../fixtures/pdf-fields.ts';
-
+import { bare } from '../../fixtures/pdf-text.ts';
 import { fontLines, told } from '../../fixtures/pdf-tools.ts';
 import { present } from '../../fixtures/present.ts';
 import { library } from './fixtures.ts';
 import { flattened, flatText, pageSizes, textRuns } from './pdf-runs.ts';
-import { paperForm, withField, withItem } from './pdf-form.ts';
+import { paperForm, repeated } from './pdf-form.ts';
+import { formText } from '../../fixtures/form-safety.ts';
 
-const form = paperForm();
+/** Long enough to end on the back of its third sheet or so, and to break items. */
+const form = repeated(paperForm(), 4);
 const answers = answersOfForm(form).map(({ answer }) => answer);
-const items = form.sections.flatMap((section) => section.items);
+const printed = form.sections.map(({ items }) => items.filter(({ fields }) => fields.length > 0));
+const items = printed.flat();
 const millimetre = 72 / 25.4;
 /** Rounding of coordinates in the file, in points. */
 const rounding = 0.1;
@@ -42,9 +43,12 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
   const runs = await textRuns(bytes);
   const pages = await pageSizes(bytes);
   const placesOf = (linkId: string): Widget[] => byName.get(fieldName(linkId)) ?? [];
+  const { formSides, annexSides } = await formText(bytes);
+  const foot = 16.5 * millimetre;
 
   it('has every blank of the form once, and the blanks of every sheet, and no other', () => {
-    const expected = [...sheetFields.map(({ name }) => name), ...answers.map(({ linkId }) => fieldName(linkId))];
+    const ofSheet = sheetFields.filter((spec) => !('optional' in spec) || byName.has(spec.name));
+    const expected = [...ofSheet.map(({ name }) => name), ...answers.map(({ linkId }) => fieldName(linkId))];
     expect([...byName.keys()].sort()).toEqual(expected.sort());
     for (const { linkId, ...answer } of answers) {
       const boxes = answer.type === 'coded' && typeOf({ linkId, ...answer }) === 'Btn' ? answer.options.length : 1;
@@ -115,22 +119,30 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
     }
   });
 
-  it('sets nothing below 9.5 pt but furniture and small print, and that not below 7.5 pt', () => {
-    const foot = 19 * millimetre;
-    const smallPrint = [
-      ...library.positions.map(({ label }) => label),
-      ...items.flatMap(({ positions }) => positions),
-      'then',
-    ];
-    const allowed = ({ text, from }: (typeof runs)[number]): boolean =>
-      from.y < foot ||
-      /accepted|to \d|^[−\d]/.test(text) ||
-      form.copyright.includes(text) ||
-      /Nobody N|table|2020/.test(text) ||
-      smallPrint.some((words) => text.includes(words));
-    for (const run of runs.filter(({ size }) => size < 9.5))
-      expect(allowed(run), `${run.text} at ${run.size} pt`).toBe(true);
+  it('sets labels, answers and titles in 9.5 pt at least, what to beware of in 8 pt, nothing below 7.5 pt', () => {
+    const atLeast = (size: number): string =>
+      bare(
+        runs
+          .filter((run) => run.size >= size)
+          .map(({ text }) => text)
+          .join(''),
+      );
+    const [large, readable] = [atLeast(9.5), atLeast(8)];
+    for (const { label, field, ...answer } of answers) {
+      expect(large, label).toContain(bare(field.base));
+      const words = 'options' in field && field.kind !== 'scale' ? field.options.map(({ display }) => display) : [];
+      for (const option of words) expect(large, option).toContain(bare(option));
+      if (answer.type === 'coded' && field.kind === 'finding' && label === field.label)
+        for (const option of answer.options) expect(large).toContain(bare(option.label.toLowerCase()));
+    }
+    for (const { title, cautions, redFlags } of items) {
+      expect(large).toContain(bare(title));
+      for (const words of [...cautions, ...redFlags.map(({ finding }) => finding.replace(/\.$/, ''))])
+        expect(readable).toContain(bare(words));
+    }
     expect(Math.min(...runs.map(({ size }) => size))).toBeGreaterThanOrEqual(7.5);
+    const smallest = runs.filter(({ size, from }) => size < 8 && from.y > foot).map(({ text }) => text);
+    expect(new Set(smallest.filter((text) => !form.copyright.includes(text)))).toEqual(new Set(['why not']));
   });
 
   it('gives a ballpoint 7 mm from line to line, and no line too short to write a word on', () => {
@@ -168,25 +180,45 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
         field.side === 'right' && linkId === field.linkId && placesOf(linkId.replace(/right$/, 'left')).length > 0,
     );
     expect(bothSides.length).toBeGreaterThan(3);
-    const starts = new Set<string>();
+    const starts = new Map<number, number[]>([
+      [0, []],
+      [1, []],
+    ]);
     for (const { linkId } of bothSides) {
       const [right, left] = [present(placesOf(linkId)[0]), present(placesOf(linkId.replace(/right$/, 'left'))[0])];
       expect([left.page, left.rect[1]], linkId).toEqual([right.page, right.rect[1]]);
-      expect(left.rect[0] - right.rect[0]).toBeCloseTo((paper === 'a4' ? 68 : 70) * millimetre, 0);
-      starts.add(`${right.page % 2} ${Math.round(right.rect[0] / (2 * millimetre))}`);
+      expect(left.rect[0] - right.rect[0]).toBeCloseTo((paper === 'a4' ? 63 : 65.5) * millimetre, 0);
+      starts.get(right.page % 2)?.push(right.rect[0]);
     }
-    expect(starts.size).toBeLessThanOrEqual(2);
+    // Odd and even sides have their margins exchanged; a box to tick is a little larger than it is drawn.
+    for (const [parity, all] of starts) {
+      expect(all.length, `parity ${parity}`).toBeGreaterThan(3);
+      expect(Math.max(...all) - Math.min(...all)).toBeLessThan(millimetre);
+    }
   });
 
-  it('asks for two identifiers and prints its edition, the safety words and the page number on every side', async () => {
-    for (const page of pages.keys()) {
+  it('fits what is typed on one line, and keeps one size of type where there are several lines', () => {
+    const sizes = new Map(places.map((each) => [each.fieldName, each.defaultAppearanceData?.fontSize]));
+    expect(sizes.get('sheet_summary')).toBe(10);
+    for (const answer of answers.filter(({ type }) => type === 'text'))
+      expect(sizes.get(fieldName(answer.linkId))).toBe(0);
+  });
+
+  it('asks for two identifiers on every side that is filled in, and for none on the annex', () => {
+    for (const page of pages.keys())
       for (const name of ['sheet_name', 'sheet_birth', 'sheet_number'])
         expect(
           byName.get(name)?.filter((each) => each.page === page + 1),
           `${name}, page ${page + 1}`,
-        ).toHaveLength(1);
+        ).toHaveLength(page < formSides ? 1 : 0);
+    expect(places.filter(({ page }) => page > formSides)).toEqual([]);
+  });
+
+  it('prints its edition, the safety words, the page number and a scale on every side', async () => {
+    for (const page of pages.keys()) {
       const words = await flatText(bytes, page + 1);
-      expect(words).toContain(`page ${page + 1} of ${pages.length}`);
+      const ofAnnex = `annex, page ${page + 1 - formSides} of ${annexSides}`;
+      expect(words).toContain(page < formSides ? `page ${page + 1} of ${formSides}` : ofAnnex);
       expect(words).toContain(`fixture-form 0.1.0, draft · 2026-11-25 · code ${form.hash.slice(0, 8)}`);
       expect(words).toContain(
         'For trained staff. Follow local protocol. Not a diagnosis. A filled form is a health record.',
@@ -195,46 +227,47 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
     }
   });
 
-  it('splits no item, and keeps a heading with what follows', () => {
+  it('begins the annex on the front of a sheet', () => {
+    expect(annexSides).toBeGreaterThan(0);
+    expect(formSides % 2).toBe(0);
+  });
+
+  it('breaks an item between its records only, and keeps a title and a heading with what follows', () => {
     const pageOf = (words: string): number | undefined =>
       runs.find(({ text, size }) => size > 9 && flattened(text) === words)?.page;
-    const pagesOf = (item: FormItem): number[] =>
-      item.fields.flatMap(answersOf).flatMap(({ linkId }) => placesOf(linkId).map(({ page }) => page));
-    for (const item of items) expect(new Set([pageOf(item.title), ...pagesOf(item)]).size, item.title).toBe(1);
-    for (const section of form.sections)
-      expect(pageOf(section.title), section.title).toBe(pageOf(present(section.items[0]).title));
-  });
-});
-
-describe('what the form says', async () => {
-  const said = await flatText(await formPdf(form, 'a4', library));
-
-  it('has every caution and every red flag with its urgency, and what to do where it cannot wait', () => {
-    for (const { cautions, redFlags, sensitive } of items) {
-      for (const caution of cautions) expect(said).toContain(flattened(caution));
-      for (const flag of redFlags) expect(said).toContain(flag.finding.replace(/\.$/, ''));
-      for (const flag of redFlags.filter(({ urgency }) => urgency === 'now'))
-        expect(said).toContain(`→ ${flag.action}`);
-      if (sensitive) expect(said).toContain('explicit consent; chaperone offered; right to stop');
+    const first = ({ fields }: FormItem): number => present(placesOf(present(fields[0]).linkId)[0]).page;
+    for (const item of items) {
+      expect(first(item), item.title).toBe(pageOf(item.title));
+      for (const sides of Map.groupBy(item.fields, ({ record, base }) => `${record} ${base}`).values()) {
+        const row = sides.flatMap(answersOf).flatMap(({ linkId }) => placesOf(linkId));
+        expect(new Set(row.map(({ page }) => page)).size, present(sides[0]).label).toBe(1);
+      }
     }
-    expect(said).toContain('Red flag, act now: It stops.');
-    expect(said).toContain('Red flag, senior review the same day: It slows.');
-    expect(said).toContain('Red flag, appointment soon by local protocol: It wanders.');
+    for (const [index, section] of form.sections.entries())
+      if (printed[index]?.[0]) expect(pageOf(section.title), section.title).toBe(pageOf(printed[index][0].title));
   });
 
-  it('says first to stop and treat, that the right comes first, and what an empty box means', () => {
-    expect(said).toContain('Unwell? Stop and treat first by local protocol.');
-    expect(said).toContain('The patient’s right is always the first column');
-    expect(said).toContain('it is not a normal finding');
+  it('says at the head of a side which item goes on there, with its number', () => {
+    const pagesOf = ({ fields }: FormItem): number[] =>
+      fields.flatMap(answersOf).flatMap(({ linkId }) => placesOf(linkId).map(({ page }) => page));
+    const broken = items.filter((item) => new Set(pagesOf(item)).size > 1);
+    expect(broken.length).toBeGreaterThan(0);
+    for (const item of broken) {
+      const last = Math.max(...pagesOf(item));
+      const head = runs.filter(({ page, from }) => page === last && from.y > (height - 21) * millimetre);
+      expect(bare(head.map(({ text }) => text).join(''))).toContain(
+        bare(`${items.indexOf(item) + 1}${item.title}, continued`),
+      );
+    }
   });
 
-  it('spells out each grade of a scale once in its section, with its source', () => {
-    expect(said.split('0 – nothing; 4+ – nearly all; 5 – all')).toHaveLength(2);
-    expect(said).toContain('On fixtures. 2020; table 2');
-  });
-
-  it('has the words for normal, the unit and the accepted range beside a number', () => {
-    expect(said).toContain('cm normal: at most 3 cm accepted: −5 to 20');
+  it('fills its sides: none but the last ends with a third of it white', () => {
+    for (const page of pages.slice(0, formSides - 1).keys()) {
+      const lowest = Math.min(
+        ...runs.filter((run) => run.page === page + 1 && run.from.y > foot).map(({ from }) => from.y),
+      );
+      expect(lowest, `page ${page + 1}`).toBeLessThan((height / 3) * millimetre);
+    }
   });
 });
 
@@ -269,61 +302,5 @@ describe('bytes', () => {
     const first = await formPdf(form, 'a4', library);
     await formPdf(form, 'letter', library);
     expect(Buffer.compare(await formPdf(form, 'a4', library), first)).toBe(0);
-  });
-});
-
-describe('what cannot be set', () => {
-  const long = 'Pneumonoultramicroscopicsilicovolcanoconiosis';
-
-  it('is a word wider than its column, by manoeuvre and record', async () => {
-    const wide = withField(form, (field) => ({ ...field, base: `Signs of ${long}` }));
-    await expect(formPdf(wide, 'a4', library)).rejects.toThrow(TypesettingError);
-    await expect(formPdf(wide, 'a4', library)).rejects.toThrow(
-      new RegExp(`look-finding, Signs of ${long}: the word “${long}” is [\\d.]+ mm wider than its column; shorten it`),
-    );
-  });
-
-  it('is a title or an answer of the same kind', async () => {
-    const titled = withItem(form, (item) => ({ ...item, title: long + long }));
-    await expect(formPdf(titled, 'letter', library)).rejects.toThrow(/mm wider than its column/);
-    const option = { code: 'long', display: long + long + long, normal: false };
-    const answered = withField(form, ({ linkId, label, base, side, record, manoeuvre }) => ({
-      ...{
-        kind: 'choice',
-        linkId,
-        label,
-        base,
-        side,
-        record,
-        manoeuvre,
-        options: [option, { ...option, code: 'b', display: 'b' }],
-      },
-    }));
-    await expect(formPdf(answered, 'a4', library)).rejects.toThrow(/mm wider than its column/);
-  });
-
-  it('is an item taller than a page', async () => {
-    const tall = withItem(form, (item) => ({
-      ...item,
-      cautions: Array.from({ length: 90 }, () => `${'Gently, and never in haste, '.repeat(4)}please.`),
-    }));
-    await expect(formPdf(tall, 'a4', library)).rejects.toThrow(
-      /look-finding: the item is \d+ mm taller than a page; shorten its words or ask for less/,
-    );
-  });
-
-  it('is a field under the name of another, or under a malformed one', async () => {
-    const taken = withField(form, (field) => ({ ...field, linkId: 'sheet.name' }));
-    await expect(formPdf(taken, 'a4', library)).rejects.toThrow(FormFieldError);
-    await expect(formPdf(taken, 'a4', library)).rejects.toThrow(
-      'field name "sheet_name" is used twice; each name once',
-    );
-    const malformed = withField(form, (field) => ({ ...field, linkId: 'höhe' }));
-    await expect(formPdf(malformed, 'a4', library)).rejects.toThrow('field name "höhe" has a character outside');
-  });
-
-  it('is a position without a mark', async () => {
-    const floating = withItem(form, (item) => ({ ...item, positions: ['floating'] }));
-    await expect(formPdf(floating, 'a4', library)).rejects.toThrow('no mark is drawn for position "floating"');
   });
 });

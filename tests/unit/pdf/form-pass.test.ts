@@ -158,6 +158,21 @@ describe('the tagged document', () => {
 
 const text = (name: string): FieldSpec => ({ kind: 'text', name, tooltip: name });
 
+describe('an optional field', () => {
+  const optional: FieldSpec = { kind: 'text', name: 'b', tooltip: 'Room', optional: true };
+  const namesIn = async (drawing: Place[]): Promise<string[]> =>
+    (await widgets(await made(drawing, [text('a'), optional]))).map(({ fieldName }) => fieldName);
+
+  it('is made where it is drawn, and left out where it is not', async () => {
+    expect(await namesIn([place('a'), place('b')])).toEqual(['a', 'b']);
+    expect(await namesIn([place('a')])).toEqual(['a']);
+  });
+
+  it('is drawn once, as every other', async () => {
+    await expect(made([place('b'), { ...place('b'), page: true }], [optional])).rejects.toThrow('drawn 2 times');
+  });
+});
+
 describe('what is refused', () => {
   it.each<[string, FieldSpec[], Place[], string]>([
     ['a name used twice', [text('a'), text('a')], [place('a')], 'field name "a" is used twice; each name once'],
