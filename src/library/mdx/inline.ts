@@ -1,4 +1,4 @@
-import type { Link, PhrasingContent } from 'mdast';
+import type { Link, PhrasingContent, Text } from 'mdast';
 import type { Inline, Line, Target } from '../../../schemas/inline.ts';
 import type { Reference, Report } from '../content.ts';
 import type { At } from '../faults.ts';
@@ -50,7 +50,7 @@ export function readReferenceTag(node: Tag, reader: InlineReader): Line {
 }
 
 function readNode(node: PhrasingContent, reader: InlineReader): Inline[] {
-  if (node.type === 'text') return [{ type: 'text', text: curlyQuotes(node.value) }];
+  if (node.type === 'text') return readText(node, reader);
   if (node.type === 'break') return [{ type: 'text', text: ' ' }];
   if (node.type === 'strong' || node.type === 'emphasis')
     return [{ type: node.type, children: readLine(node.children, reader) }];
@@ -64,6 +64,14 @@ function readNode(node: PhrasingContent, reader: InlineReader): Inline[] {
       `${nodeName(node.type)} is not used in content. Write plain text, **strong**, *emphasis* or a link.`,
     );
   return [];
+}
+
+function readText(node: Text, reader: InlineReader): Inline[] {
+  if (node.value.includes('[[')) {
+    const message = '"[[…]]" stands for a value in attributes only. In prose write <Value id="…"/>.';
+    reader.report(placeOf(node, reader.file), 'markdown', message);
+  }
+  return [{ type: 'text', text: curlyQuotes(node.value) }];
 }
 
 function readLink(node: Link, reader: InlineReader): Inline[] {

@@ -27,11 +27,11 @@ describe('positions in words', () => {
 
 describe('times', () => {
   it.each([
-    [0, '0 s'],
-    [50, '50 s'],
-    [60, '1 min'],
-    [75, '1 min 15 s'],
-    [3600, '60 min'],
+    [0, '0\u202fs'],
+    [50, '50\u202fs'],
+    [60, '1\u202fmin'],
+    [75, '1\u202fmin 15\u202fs'],
+    [3600, '60\u202fmin'],
   ])('%d seconds are "%s"', (seconds, words) => {
     expect(durationText(seconds)).toBe(words);
   });

@@ -45,7 +45,7 @@ describe('the words of a run sheet', () => {
 
   it('give times to the minute, short ones in seconds', () => {
     expect([40, 59.6, 60, 89, 90, 1266].map(minutesText)).toEqual([
-      '40 s',
+      '40\u202fs',
       '1 min',
       '1 minute',
       '1 minute',
@@ -56,7 +56,7 @@ describe('the words of a run sheet', () => {
 
   it('say what plain order would cost, and when nothing is gained', () => {
     expect(comparisonText(moved([2, 21], [5, 70]))).toBe(
-      'Plain head-to-toe order would move the patient longer: 5 changes, 1 min 10 s, so 49 s more.',
+      'Plain head-to-toe order would move the patient longer: 5 changes, 1\u202fmin 10\u202fs, so 49\u202fs more.',
     );
     expect(comparisonText(moved([1, 15], [1, 15]))).toBe(
       'Plain head-to-toe order would move the patient as long: 1 change, 15 s.',
@@ -69,7 +69,7 @@ describe('the words of a run sheet', () => {
       'No order that keeps what must come first moves the patient for less.',
     );
     expect(proofText({ optimal: { positionSeconds: false }, bound: { positionSeconds: 75 } })).toBe(
-      'The best order found in the time allowed; none takes less than 1 min 15 s of moving.',
+      'The best order found in the time allowed; none takes less than 1\u202fmin 15\u202fs of moving.',
     );
   });
 
