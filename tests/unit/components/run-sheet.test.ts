@@ -46,7 +46,7 @@ describe('the words of a run sheet', () => {
   it('give times to the minute, short ones in seconds', () => {
     expect([40, 59.6, 60, 89, 90, 1266].map(minutesText)).toEqual([
       '40\u202fs',
-      '1 min',
+      '1\u202fmin',
       '1 minute',
       '1 minute',
       '2 minutes',
@@ -59,7 +59,7 @@ describe('the words of a run sheet', () => {
       'Plain head-to-toe order would move the patient longer: 5 changes, 1\u202fmin 10\u202fs, so 49\u202fs more.',
     );
     expect(comparisonText(moved([1, 15], [1, 15]))).toBe(
-      'Plain head-to-toe order would move the patient as long: 1 change, 15 s.',
+      'Plain head-to-toe order would move the patient as long: 1 change, 15\u202fs.',
     );
     expect(comparisonText(moved([0, 0], [0, 0]))).toBe('Plain head-to-toe order would not move the patient either.');
   });
