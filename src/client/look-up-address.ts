@@ -6,7 +6,7 @@ export interface Asked {
 
 /**
  * Takes a look-up out of the page's address: from behind `#`, where only the button puts it, or else from `?q=`, where
- * the form puts it without scripts. What stands before `#` goes to histories and hosts, so it is removed.
+ * a link from elsewhere may put it. What stands before `#` goes to histories and hosts, so it is removed.
  */
 export function takeFromAddress(): Asked | undefined {
   const sent = new URLSearchParams(location.search).get('q');

@@ -6,7 +6,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { oneOfEachKind } from './kinds.ts';
-import { openSites } from './open-sites.ts';
+import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
 
@@ -21,24 +21,31 @@ async function faults(page: Page): Promise<string[]> {
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
 }
 
-const looks = [
-  { width: 390, colorScheme: 'light' },
-  { width: 1280, colorScheme: 'light' },
-  { width: 390, colorScheme: 'dark' },
-  { width: 1280, colorScheme: 'dark' },
-] as const;
+/** Both editions have the same pages: each look is met in one of them. */
+const looks = {
+  root: [
+    { width: 390, colorScheme: 'light' },
+    { width: 1280, colorScheme: 'dark' },
+  ],
+  sub: [
+    { width: 1280, colorScheme: 'light' },
+    { width: 390, colorScheme: 'dark' },
+  ],
+} as const;
 
-describe('accessibility', () => {
-  it.each(oneOfEachKind('root'))('holds on a page of kind "$kind": /$path', async ({ path }) => {
-    await sites.visit('root', path, {}, async (page) => {
-      for (const { width, colorScheme } of looks) {
+describe.each(editionNames)('accessibility, in the site built as %s,', (edition) => {
+  it.each(oneOfEachKind(edition))('holds on a page of kind "$kind": /$path', async ({ path }) => {
+    await sites.visit(edition, path, {}, async (page) => {
+      for (const { width, colorScheme } of looks[edition]) {
         await page.setViewportSize({ width, height: 844 });
         await page.emulateMedia({ colorScheme });
         expect(await faults(page), `${width} px, ${colorScheme}`).toEqual([]);
       }
     });
   });
+});
 
+describe('accessibility', () => {
   it.each([
     [
       'a picture without words',

@@ -72,6 +72,7 @@ describe.each(oneOfEachKind('sub'))('a page of kind "$kind" (/$path)', ({ path }
       const order = Array.from({ length: everything }, (_, place) => place);
       const walked = await walk(page, 'Tab');
       expect(walked.map(({ place }) => place)).toEqual(order);
+      expect(walked[0]?.words).toBe('Skip to the text');
       expect(walked.filter(({ outline }) => outline < 2)).toEqual([]);
       expect(walked.filter(({ seen }) => !seen)).toEqual([]);
       const back = await walk(page, 'Shift+Tab');

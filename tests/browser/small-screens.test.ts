@@ -35,24 +35,36 @@ const loneLinks = `[...document.querySelectorAll('nav a, li > a:only-child')]
   .filter((node) => node.getBoundingClientRect().height < 43.9)
   .map((node) => node.outerHTML.slice(0, 160))`;
 
-/**
- * Sizes of running text: paragraphs and list items that hold text themselves; notes, labels and edition lines in the
- * small size aside.
- */
-const runningText = `[...document.querySelectorAll('main p, main li, main dd, main h1')]
+/** What holds text itself and is shown. */
+const withText = `[...document.querySelectorAll('body *')]
   .filter((node) => [...node.childNodes].some((child) => child.nodeType === 3 && child.data.trim() !== ''))
-  .filter((node) => node.getBoundingClientRect().height > 1)
-  .filter((node) => node.closest('.note, .small, .small-part, .place, .above, .which, .edition, .opened') === null)
-  .map((node) => ({ size: parseFloat(getComputedStyle(node).fontSize), html: node.outerHTML.slice(0, 120) }))`;
+  .filter((node) => node.getBoundingClientRect().height > 1 && node.closest('noscript') === null)`;
+
+/** An element and the size of its text in pixels. */
+interface Sized {
+  size: number;
+  html: string;
+}
+
+const sizes = `.map((node) => ({
+  size: parseFloat(getComputedStyle(node).fontSize),
+  html: node.outerHTML.slice(0, 120),
+}))`;
+
+/** Running text: headings, paragraphs and items; notes, labels and edition lines in the small size aside. */
+const runningText = `${withText}
+  .filter((node) => node.matches('main :is(p, li, dd, h1)'))
+  .filter((node) => node.closest('.note, .small, .small-part, .place, .above, .which, .edition, .opened') === null)`;
 
 describe.each(kinds)('on a phone, a page of kind "$kind" (/$path)', ({ path }) => {
-  it('does not scroll sideways at 320 px, nor cuts anything off', async () => {
-    const [wide, out] = await sites.visit('sub', path, { width: 320 }, async (page) => [
-      await page.evaluate<number>('document.documentElement.scrollWidth'),
-      await page.evaluate<string[]>(standingOut),
-    ]);
-    expect(wide).toBeLessThanOrEqual(320);
-    expect(out).toEqual([]);
+  it('does not scroll sideways from 320 px on, nor cuts anything off', async () => {
+    await sites.visit('sub', path, {}, async (page) => {
+      for (const width of [320, 390, 700, 960, 1280]) {
+        await page.setViewportSize({ width, height: 844 });
+        expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+        expect(await page.evaluate(standingOut), `${width} px`).toEqual([]);
+      }
+    });
   });
 
   it('has targets of 44 px', async () => {
@@ -63,11 +75,13 @@ describe.each(kinds)('on a phone, a page of kind "$kind" (/$path)', ({ path }) =
     expect(small).toEqual([]);
   });
 
-  it('has running text of 17 px or more', async () => {
-    const texts = await sites.visit('sub', path, { width: 390 }, (page) =>
-      page.evaluate<{ size: number; html: string }[]>(runningText),
-    );
-    expect(texts.length).toBeGreaterThan(0);
-    expect(texts.filter(({ size }) => size < 17)).toEqual([]);
+  it('has running text of 17 px or more, and nothing below 14', async () => {
+    const [running, all] = await sites.visit('sub', path, { width: 390 }, async (page) => [
+      await page.evaluate<Sized[]>(runningText + sizes),
+      await page.evaluate<Sized[]>(withText + sizes),
+    ]);
+    expect(running.length).toBeGreaterThan(0);
+    expect(running.filter(({ size }) => size < 17)).toEqual([]);
+    expect(all.filter(({ size }) => size < 14)).toEqual([]);
   });
 });
