@@ -10,6 +10,7 @@ const unitLabels: Readonly<Record<string, string>> = {
   '[in_i]': 'in',
   '[lb_av]': 'lb',
   deg: '°',
+  mo: 'months',
   'kg/m2': 'kg/m²',
   a: 'years',
   d: 'days',

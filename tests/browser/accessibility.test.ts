@@ -16,6 +16,7 @@ const rules = { 'color-contrast-enhanced': { enabled: true }, 'target-size': { e
 /** Faults of the page as it stands: rule, and the elements that break it. */
 async function faults(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page })
+    .setLegacyMode() // Pages have no frames: no second page need be opened to gather them.
     .options({ runOnly: { type: 'tag', values: tags }, rules })
     .analyze();
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
