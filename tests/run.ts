@@ -17,6 +17,8 @@ interface Step {
 
 const checks: Step[] = [
   { name: 'content', command: ['node', 'src/cli/check.ts'] },
+  // Lint and types need the declarations that Astro writes; a fresh clone has none.
+  { name: 'declarations', command: ['astro', 'sync'] },
   { name: 'format', command: ['prettier', '--check', '--log-level', 'warn', '.'] },
   { name: 'lint', command: ['eslint', '-c', '.config/eslint.config.js', '--max-warnings', '0', '.'] },
   { name: 'types', command: ['astro', 'check', '--minimumFailingSeverity', 'hint'] },
