@@ -11,7 +11,7 @@ const journeys = [
   { typed: 'juglar', to: 'protocols/neck/jugular-venous-pressure/' },
   { typed: 'stiff neck', to: 'protocols/neck/meningeal-irritation/' },
   { typed: 'swollen glands', to: 'protocols/neck/neck-nodes/' },
-  { typed: 'enlarged liver', to: 'protocols/abdomen/liver-edge/' },
+  { typed: 'liver edge', to: 'protocols/abdomen/liver-edge/' },
 ];
 
 /** Hears every address that the page asks for or stands at, until it is asked what it heard. */

@@ -4,8 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { safetyLine } from '../../src/layouts/safety-line.ts';
 import { bare, bareText, pages, type PageText } from '../fixtures/pdf-text.ts';
 import { openSites } from './open-sites.ts';
+import { requireLibrary } from '../../src/library/load.ts';
+import { manoeuvresOf } from '../../src/plan/manoeuvres-of.ts';
 
 const sites = openSites();
+
+/** How many manoeuvres the screening examination holds: what grows with it may take sheets in proportion. */
+const library = requireLibrary('content');
+const screening = library.forms.find(({ id }) => id === 'adult-screening');
+const screeningItems = screening === undefined ? 0 : manoeuvresOf(library, screening).length;
 
 /** Pages that are printed, and how many sheets of A4 each may take. */
 const printed = [
@@ -13,8 +20,8 @@ const printed = [
   { path: 'protocols/abdomen/kidneys/', most: 3 },
   { path: 'protocols/neck/', most: 24 },
   { path: 'cards/neck/', most: 9 },
-  { path: 'forms/adult-screening/', most: 16 },
-  { path: 'plan/', most: 9 },
+  { path: 'forms/adult-screening/', most: Math.ceil(0.8 * screeningItems) },
+  { path: 'plan/', most: Math.ceil(0.45 * screeningItems) },
 ];
 
 /** Characters on a sheet that is worth its paper: about 130 of furniture, and more than a line. */
