@@ -5,7 +5,7 @@ import tseslint from 'typescript-eslint';
 const root = `${import.meta.dirname}/..`;
 
 export default tseslint.config(
-  { ignores: ['dist/', 'node_modules/', '.astro/', '.cache/', 'tests/fixtures/content/'] },
+  { ignores: ['dist/', 'tests/.sites/', 'node_modules/', '.astro/', '.cache/', 'tests/fixtures/content/'] },
   js.configs.recommended,
   ...tseslint.configs.strictTypeChecked,
   ...astro.configs.recommended,

@@ -22,8 +22,8 @@ export const planRequest = z
     last: z.array(id).optional(),
     /** Sides not to examine. */
     avoidSides: z.array(z.enum(['left', 'right'])).optional(),
-    /** Multiplies position-change times; 1 for an able adult. */
-    pace: z.number().positive().optional(),
+    /** Multiplies position-change times; 1 for an able adult, at most 100. */
+    pace: z.number().positive().max(100).optional(),
   })
   .refine(
     (r) => [r.form, r.manoeuvres, r.systems].filter((x) => x !== undefined).length === 1,

@@ -25,8 +25,20 @@ const checks: Step[] = [
   { name: 'types of client scripts', command: ['tsc', '-p', 'src/client/tsconfig.json', '--noEmit'] },
 ];
 
+const help = `npm test
+
+Checks the content, formatting, lint and types, then runs every test, a real
+browser included. Looks for a Chromium, installs one as root on Debian, or says
+how to get one. Ends with one line "N passed, N failed".
+
+  --help   this text`;
+
 /** Everything, with progress; returns the exit code. */
 function main(): number {
+  if (process.argv.includes('--help')) {
+    process.stdout.write(`${help}\n`);
+    return 0;
+  }
   prepareMachine();
   const counts = [...checks.map(runCheck), runTests()];
   const passed = counts.reduce((sum, count) => sum + count.passed, 0);

@@ -1,5 +1,5 @@
 import { globSync } from 'node:fs';
-import { parseArgs } from 'node:util';
+import { readArguments } from './arguments.ts';
 import { budget, overBudget, weighPage, type PageWeight } from './page-weight.ts';
 
 const help = `npm run budgets [-- DIR]
@@ -10,9 +10,10 @@ each part over its budget and exits with 1. The base path is read from BASE_PATH
 
 /** Runs the check and returns the exit code. */
 function main(): number {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { help: { type: 'boolean' } } });
-  if (values.help) return print(help, 0);
-  const root = positionals[0] ?? 'dist';
+  const { options, names, problem } = readArguments([], 1);
+  if (options.has('help')) return print(help, 0);
+  if (problem !== undefined) return print(problem, 1);
+  const root = names[0] ?? 'dist';
   const pages = globSync('protocols/*/*/index.html', { cwd: root }).sort();
   if (pages.length === 0) return print(`${root}  holds no manoeuvre's page; build the site first.`, 1);
   const weights = pages.map((page) => ({ page, weight: weighPage(root, process.env.BASE_PATH ?? '/', page) }));

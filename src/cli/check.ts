@@ -1,6 +1,6 @@
-import { parseArgs } from 'node:util';
 import { faultLine } from '../library/faults.ts';
 import { loadLibrary } from '../library/load.ts';
+import { readArguments } from './arguments.ts';
 
 const help = `npm run check [-- DIR] [--json]
 
@@ -14,15 +14,13 @@ standard error and do not fail the check.
 
 /** Runs the check and returns the exit code. */
 function main(): number {
-  const { values, positionals } = parseArgs({
-    allowPositionals: true,
-    options: { json: { type: 'boolean' }, help: { type: 'boolean' } },
-  });
-  if (values.help) return print(help, 0);
-  const root = positionals[0] ?? 'content';
+  const { options, names, problem } = readArguments(['json'], 1);
+  if (options.has('help')) return print(help, 0);
+  if (problem !== undefined) return print(problem, 1);
+  const root = names[0] ?? 'content';
   const { library, faults, warnings } = loadLibrary(root, { today: new Date().toISOString().slice(0, 10) });
   for (const warning of warnings) process.stderr.write(`warning  ${faultLine(warning)}\n`);
-  if (values.json) return print(JSON.stringify(faults, null, 1), faults.length > 0 ? 1 : 0);
+  if (options.has('json')) return print(JSON.stringify(faults, null, 1), faults.length > 0 ? 1 : 0);
   if (library === undefined) return print(faults.map(faultLine).join('\n'), 1);
   const count = library.protocols.reduce((sum, { manoeuvres }) => sum + manoeuvres.length, 0);
   return print(

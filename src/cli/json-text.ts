@@ -13,6 +13,17 @@ export interface JsonText {
 
 /** Reads a JSON text so that faults can point into it. */
 export function readJson(file: string, text: string): JsonText {
+  try {
+    return parseJson(file, text);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const start = { file, line: 1, column: 1 };
+    const message = 'This is not JSON that can be read: brackets are nested too deeply.';
+    return { value: undefined, faults: [{ ...start, rule: 'syntax', message }], placeOf: () => start };
+  }
+}
+
+function parseJson(file: string, text: string): JsonText {
   const errors: ParseError[] = [];
   const root = parseTree(text, errors, { disallowComments: true });
   const at = (offset: number): At => ({ file, ...lineAndColumn(text, offset) });

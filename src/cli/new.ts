@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { parseArgs } from 'node:util';
 import { id as idSchema } from '../../schemas/common.ts';
 import { didYouMean } from '../library/suggest.ts';
+import { readArguments } from './arguments.ts';
 import { startingFiles } from './starting-files.ts';
 
 const help = `npm run new -- KIND ID
@@ -18,10 +18,11 @@ It never overwrites a file.
 
 /** Writes the file; returns the exit code. */
 function main(): number {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { help: { type: 'boolean' } } });
-  if (values.help) return say(help, 0);
-  const [kind = '', id = ''] = positionals;
-  const make = startingFiles[kind];
+  const { options, names, problem } = readArguments([], 2);
+  if (options.has('help')) return say(help, 0);
+  if (problem !== undefined) return say(problem, 1);
+  const [kind = '', id = ''] = names;
+  const make = Object.hasOwn(startingFiles, kind) ? startingFiles[kind] : undefined;
   const kinds = Object.keys(startingFiles);
   if (make === undefined)
     return say(`"${kind}" is not a kind of file.${didYouMean(kind, kinds)} Kinds: ${kinds.join(', ')}.`, 1);

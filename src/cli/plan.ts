@@ -1,9 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
+import { readFile } from 'node:fs/promises';
+import { text as textOf } from 'node:stream/consumers';
 import { faultLine, type Fault } from '../library/faults.ts';
 import { loadLibrary } from '../library/load.ts';
 import { checkRequest } from '../plan/check-request.ts';
 import { planRequest } from '../plan/plan.ts';
+import { readArguments } from './arguments.ts';
 import { readJson } from './json-text.ts';
 
 const help = `npm run plan -- REQUEST.json
@@ -27,11 +28,13 @@ exit code is 1.
   --help   this text`;
 
 /** Runs the planner and returns the exit code. */
-function main(): number {
-  const { name, wantsHelp, problem } = readArguments();
-  if (wantsHelp) return print(help, 0);
-  if (name === undefined) return print(problem, 1);
-  const text = readText(name);
+async function main(): Promise<number> {
+  const { options, names, problem } = readArguments([], 1);
+  const [name] = names;
+  if (options.has('help')) return print(help, 0);
+  if (name === undefined || problem !== undefined)
+    return print(problem ?? 'Name one request file, or - for standard input (see --help).', 1);
+  const text = await readText(name);
   if (typeof text !== 'string') return print(faultLine(text), 1);
   const { library, faults: contentFaults } = loadLibrary('content');
   if (library === undefined) return printFaults(contentFaults);
@@ -42,21 +45,10 @@ function main(): number {
   return print(JSON.stringify(planRequest(library, checked.request), null, 2), 0);
 }
 
-/** The one name given, or what is wrong with the arguments. */
-function readArguments(): { name?: string; wantsHelp: boolean; problem: string } {
+async function readText(name: string): Promise<string | Fault> {
   try {
-    const { values, positionals } = parseArgs({ allowPositionals: true, options: { help: { type: 'boolean' } } });
-    const [name, ...more] = positionals;
-    const problem = 'Name one request file, or - for standard input: npm run plan -- REQUEST.json (see --help).';
-    return { ...(name !== undefined && more.length === 0 && { name }), wantsHelp: values.help ?? false, problem };
-  } catch (error) {
-    return { wantsHelp: false, problem: `${error instanceof Error ? error.message : String(error)} (see --help).` };
-  }
-}
-
-function readText(name: string): string | Fault {
-  try {
-    return readFileSync(name === '-' ? 0 : name, 'utf8').replace(/^\uFEFF/, '');
+    const text = await (name === '-' ? textOf(process.stdin) : readFile(name, 'utf8'));
+    return text.replace(/^\uFEFF/, '');
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     return { file: name, line: 1, column: 1, rule: 'file', message: `The request cannot be read: ${reason}.` };
@@ -70,4 +62,4 @@ function print(text: string, code: number): number {
   return code;
 }
 
-process.exitCode = main();
+process.exitCode = await main();

@@ -93,6 +93,8 @@ export interface Content {
   guides: GuideDraft[];
   tables: { [Name in TableName]: Entry<Tables[Name]>[] };
   references: Reference[];
+  /** Ids written in files with a fault: what refers to them is not called unknown as well. */
+  unread: ReadonlySet<string>;
   /** Folder that was read, as given, for faults about files that are not there. */
   root: string;
   /** Day to judge overdue reviews by, YYYY-MM-DD; without one they are not judged. */

@@ -1,5 +1,5 @@
-import { lstatSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, posix } from 'node:path';
 import type { Fault } from './faults.ts';
 
 /** One file of a content folder, as text. */
@@ -12,8 +12,14 @@ export interface ContentFile {
 }
 
 const wanted = /\.(mdx|yaml)$/;
+/** Endings that an author may take for the wanted ones; such a file must not be passed over in silence. */
+const misnamed = /\.(mdx?|markdown|ya?ml)$/i;
 
-/** Reads every `.mdx` and `.yaml` file below `root`, in a stable order; links are not followed, so that nothing outside is read. A missing folder, an empty file and a file that is not UTF-8 are faults. */
+/**
+ * Reads every `.mdx` and `.yaml` file below `root`, in a stable order; links are not followed, so that nothing
+ * outside is read, nor are names that begin with a dot. A missing folder, a file that cannot be read, is empty,
+ * is not UTF-8 or ends in `.md` or `.yml`, and a character that cannot be seen are faults.
+ */
 export function readContent(root: string): { files: ContentFile[]; faults: Fault[] } {
   const shown = root.replaceAll('\\', '/').replace(/\/+$/, '');
   const files: ContentFile[] = [];
@@ -24,27 +30,52 @@ export function readContent(root: string): { files: ContentFile[]; faults: Fault
   }
   for (const path of listFiles(root)) {
     const file = `${shown}/${path}`;
-    const text = decode(readFileSync(join(root, path)));
-    if (text === undefined) faults.push(fault(file, 'The file is not UTF-8 text. Save it with the encoding UTF-8.'));
-    else if (text.trim() === '') faults.push(fault(file, 'The file is empty. Write its content or delete the file.'));
-    else files.push({ file, path, text });
+    const { text, problem } = readText(join(root, path));
+    if (problem !== undefined) faults.push(fault(file, problem));
+    else {
+      files.push({ file, path, text });
+      faults.push(...unseenCharacters(file, text));
+    }
   }
   return { files, faults };
 }
 
-function listFiles(root: string): string[] {
-  return readdirSync(root, { recursive: true, encoding: 'utf8' })
-    .map((path) => path.replaceAll('\\', '/'))
-    .filter((path) => wanted.test(path) && lstatSync(join(root, path)).isFile())
+/** Paths below `root`, sorted. Node's own recursion would follow links to folders. */
+function listFiles(root: string, below = ''): string[] {
+  return readdirSync(join(root, below), { withFileTypes: true })
+    .flatMap((entry) => {
+      const path = posix.join(below, entry.name);
+      if (entry.isDirectory()) return listFiles(root, path);
+      return entry.isFile() && misnamed.test(entry.name) && !entry.name.startsWith('.') ? [path] : [];
+    })
     .sort();
 }
 
-function decode(bytes: Uint8Array): string | undefined {
+function readText(path: string): { text: string; problem?: string } {
+  const problem = (text: string): { text: string; problem: string } => ({ text: '', problem: text });
+  if (!wanted.test(path)) return problem('The name does not end in .mdx (pages) or .yaml (tables). Rename the file.');
+  let bytes: Uint8Array;
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    return undefined;
+    bytes = readFileSync(path);
+  } catch (error) {
+    return problem(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
   }
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return text.trim() === '' ? problem('The file is empty. Write its content or delete the file.') : { text };
+  } catch {
+    return problem('The file is not UTF-8 text. Save it with the encoding UTF-8.');
+  }
+}
+
+/** Control, formatting and unassigned characters: they hide or turn round what a reader sees, and no font has them. */
+function unseenCharacters(file: string, text: string): Fault[] {
+  return [...text.matchAll(/(?![\t\n\r])\p{C}/gu)].map((match) => {
+    const before = text.slice(0, match.index).split('\n');
+    const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+    const message = `The character U+${code} cannot be seen. Delete it.`;
+    return { file, line: before.length, column: (before.at(-1)?.length ?? 0) + 1, rule: 'unseen-character', message };
+  });
 }
 
 function isFolder(path: string): boolean {

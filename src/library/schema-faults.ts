@@ -49,9 +49,21 @@ function sentence(issue: Issue, value: unknown): string {
       return issue.format === 'date'
         ? `${name} is ${show(found)}; expected a day written YYYY-MM-DD.`
         : `${name} ${said(issue.message)} (found ${show(found)}).`;
+    case 'too_small':
+    case 'too_big':
+      return `${name} ${outOfBounds(issue, found)}`;
     default:
       return `${name} ${said(issue.message)}.`;
   }
+}
+
+/** A number or a list outside its bounds; a text has a message of its own ("is empty"). */
+function outOfBounds(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, found: unknown): string {
+  const [from, past, bound] =
+    issue.code === 'too_small' ? ['at least', 'above', issue.minimum] : ['at most', 'below', issue.maximum];
+  if (Array.isArray(found)) return `holds ${found.length}; expected ${from} ${bound}.`;
+  if (typeof found !== 'number') return `${said(issue.message)}.`;
+  return `is ${found}; expected a number ${issue.inclusive === false ? past : from} ${bound}.`;
 }
 
 /** The schemas' own messages go on from the name ("is empty"); zod's stand alone. */

@@ -1,12 +1,13 @@
 import damerauLevenshtein from 'damerau-levenshtein';
 
 /**
- * The known word nearest to what was written, or undefined when none is near
- * (more than two edits, or more than two fifths of the word).
+ * The known word nearest to what was written and not the same, or undefined when none is near
+ * (more than three edits, or more than two fifths of the word).
  */
 export function suggest(word: string, known: Iterable<string>): string | undefined {
   let best: { name: string; steps: number } | undefined;
   for (const name of known) {
+    if (name === word) continue;
     const steps = damerauLevenshtein(word.toLowerCase(), name.toLowerCase()).steps;
     if (best === undefined || steps < best.steps) best = { name, steps };
   }

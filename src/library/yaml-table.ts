@@ -14,7 +14,7 @@ export interface YamlText {
 
 /**
  * Parses YAML that starts `firstLine` lines down in `file`. Every syntax error and
- * duplicate key is filed; undefined when there was any.
+ * duplicate key is filed, and aliases that multiply without end; undefined when there was any.
  */
 export function parseYaml(text: string, file: string, report: Report, firstLine = 1): YamlText | undefined {
   const lines = new LineCounter();
@@ -23,6 +23,11 @@ export function parseYaml(text: string, file: string, report: Report, firstLine 
     const { line, col } = lines.linePos(offset);
     return { file, line: Math.max(1, line) + firstLine - 1, column: Math.max(1, col) };
   };
+  const tab = document.errors.length > 0 ? /^ *\t/m.exec(text) : null;
+  if (tab !== null) {
+    report(place(tab.index), 'yaml-syntax', 'A tab indents this line. YAML takes spaces only.');
+    return undefined;
+  }
   for (const error of document.errors) {
     report(
       place(error.pos[0]),
@@ -31,7 +36,14 @@ export function parseYaml(text: string, file: string, report: Report, firstLine 
     );
   }
   if (document.errors.length > 0) return undefined;
-  return { value: document.toJS() as unknown, at: (path = []) => place(offsetOf(document, path)) };
+  try {
+    return { value: document.toJS() as unknown, at: (path = []) => place(offsetOf(document, path)) };
+  } catch (error) {
+    // Aliases that multiply without end are only found when they are followed.
+    const reason = error instanceof Error ? error.message : String(error);
+    report(place(0), 'yaml-syntax', `YAML cannot be read here: ${reason}. Write the entries out without aliases.`);
+    return undefined;
+  }
 }
 
 /** Reads a file that is a list of entries of one noun. Entries that do not fit are filed and left out. */

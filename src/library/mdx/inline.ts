@@ -37,17 +37,20 @@ export function readAttributeLine(text: string, at: At, reader: InlineReader): L
 
 /** A reference tag standing alone as a block, as MDX reads a list item that holds nothing else. */
 export function readReferenceTag(node: Tag, reader: InlineReader): Line {
-  const kind = referenceTags[node.name as keyof typeof referenceTags] as (typeof referenceTags)['Value'] | undefined;
-  if (kind === undefined) {
+  const name = node.name ?? '';
+  if (!isReference(name)) {
     reportTag(node, reader);
     return [];
   }
+  const kind = referenceTags[name];
   const attributes = readAttributes(node, { required: ['id'] }, reader.file, reader.report);
   const id = attributes.get('id');
   if (id === undefined || id.trim() === '') return [];
   reader.references.push({ kind, id, at: attributes.at('id') });
   return [{ type: kind, id }];
 }
+
+const isReference = (name: string): name is keyof typeof referenceTags => Object.hasOwn(referenceTags, name);
 
 function readNode(node: PhrasingContent, reader: InlineReader): Inline[] {
   if (node.type === 'text') return readText(node, reader);

@@ -55,6 +55,11 @@ function readHead(
 ): ReturnType<typeof manoeuvreHead.parse> | undefined {
   if (attributeNames.required.some((name) => (attributes.get(name) ?? '').trim() === '')) return undefined;
   const raw = rawHead(attributes, allPositions);
+  if (raw.stages.some((stage) => stage.length === 0)) {
+    const message = 'A stage of "position" names no position. Write a position on both sides of ">", or leave ">" out.';
+    reader.report(attributes.at('position'), 'schema', message);
+    return undefined;
+  }
   const result = manoeuvreHead.safeParse(raw);
   if (result.success) return result.data;
   const at = ([name]: readonly PropertyKey[]): At => attributes.at(name === 'stages' ? 'position' : String(name));
@@ -62,7 +67,10 @@ function readHead(
   return undefined;
 }
 
-function rawHead(attributes: Attributes, allPositions: readonly string[]): Record<string, unknown> {
+function rawHead(
+  attributes: Attributes,
+  allPositions: readonly string[],
+): Record<string, unknown> & { stages: string[][] } {
   const list = (name: string): string[] => listOf(attributes.get(name), /\s+/);
   return {
     ...Object.fromEntries(['id', 'title', 'scope', 'examiner', 'sides'].map((name) => [name, attributes.get(name)])),

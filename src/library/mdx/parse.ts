@@ -42,14 +42,19 @@ function parseTree(file: ContentFile, report: Report): Root | undefined {
     return processor.parse(file.text);
   } catch (error) {
     if (!(error instanceof VFileMessage)) throw error;
-    const at = { file: file.file, line: error.line ?? 1, column: error.column ?? 1 };
     report(
-      at,
+      { file: file.file, ...placeIn(error) },
       'mdx-syntax',
       `MDX cannot be read from here on: ${plainReason(error.reason)}. In prose write "≤", "below", or \\< and \\{ instead of a bare < or {; close every tag that is opened.`,
     );
     return undefined;
   }
+}
+
+/** Where a message points; a tag left open is named by its place in the words alone. */
+function placeIn({ line, column, reason }: VFileMessage): Pick<At, 'line' | 'column'> {
+  const [, saidLine, saidColumn] = /\((\d+):(\d+)-/.exec(reason) ?? [];
+  return { line: line ?? Number(saidLine ?? 1), column: column ?? Number(saidColumn ?? 1) };
 }
 
 /** Where a node starts. */
@@ -72,5 +77,5 @@ export function reportCode(node: Node, file: string, report: Report): void {
 }
 
 function plainReason(reason: string): string {
-  return reason.replace(/\s*\(note:[^)]*\)/g, '').replace(/[.\s]+$/, '');
+  return reason.replace(/\s*\((note:[^)]*|[\d:-]+)\)/g, '').replace(/[.\s]+$/, '');
 }

@@ -7,6 +7,7 @@ import { positionChanges } from './position-changes.ts';
 import { records } from './records.ts';
 import { redFlags } from './red-flags.ts';
 import { references } from './references.ts';
+import { repeatedIds } from './repeated-ids.ts';
 import type { Rule } from './rule.ts';
 import { stageSeconds } from './stage-seconds.ts';
 import { synonyms } from './synonyms.ts';
@@ -18,6 +19,7 @@ import { units } from './units.ts';
 export const rules: readonly Rule[] = [
   uniqueIds,
   knownIds,
+  repeatedIds,
   references,
   pageName,
   orderCycle,

@@ -40,7 +40,8 @@ function lookupIn(content: Content, report: Tell): Lookup {
         ? 'Manoeuvres are written in content/protocols/.'
         : `${plural(tableKinds[noun].noun)} are listed in ${tableKinds[noun].home}.`;
     ids.forEach((id, index) => {
-      if (!known.includes(id)) report(at(index), `${name} "${id}" is not known.${didYouMean(id, known)} ${home}`);
+      if (!known.includes(id) && !content.unread.has(id))
+        report(at(index), `${name} "${id}" is not known.${didYouMean(id, known)} ${home}`);
     });
   };
 }

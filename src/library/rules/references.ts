@@ -21,7 +21,7 @@ export const references: Rule = {
   check(content, report) {
     for (const { kind, id, at } of content.references) {
       const known = knownFor(kind, content);
-      if (!known.includes(id))
+      if (!known.includes(id) && !content.unread.has(id))
         report(at, `${kind} "${id}" is not known.${didYouMean(id, known)} It would be written in ${homes[kind]}.`);
     }
   },

@@ -43,6 +43,14 @@ describe('npm run check', () => {
     expect(faults.map((fault) => Object.keys(fault).sort())).toEqual([['column', 'file', 'line', 'message', 'rule']]);
   });
 
+  it.each([
+    ['--jsn', "Unknown option '--jsn' (see --help).\n"],
+    ['--json=1', "Option '--json' does not take an argument (see --help).\n"],
+    ['another', '"another" is one name too many (see --help).\n'],
+  ])('says in a line that it was called wrongly with %s', (wrong, out) => {
+    expect(check('content', wrong)).toEqual({ status: 1, out });
+  });
+
   it('has --help', () => {
     const { status, out } = check('--help');
     expect(status).toBe(0);

@@ -1,8 +1,11 @@
+import { symlinkSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sortFaults, type Fault } from '../../../src/library/faults.ts';
 import { loadLibrary } from '../../../src/library/load.ts';
 import { copyContent, placeOf, type ContentCopy } from '../../fixtures/content-copy.ts';
-import { faultCases, type FaultCase } from '../../fixtures/fault-cases.ts';
+import type { FaultCase } from '../../fixtures/faults/fault-case.ts';
+import { faultCases } from '../../fixtures/faults/index.ts';
+import { fixtureLibrary } from '../../fixtures/library.ts';
 
 let copy: ContentCopy;
 beforeEach(() => void (copy = copyContent()));
@@ -56,6 +59,30 @@ describe('a fault in content', () => {
     );
   });
 
+  it('is not followed by a swarm: what refers to a page that cannot be read is not called unknown', () => {
+    copy.edit('protocols/wrist.mdx', '- Stop when it hurts.', '- Stop when it bends <3 degrees.');
+    expect(loadLibrary(copy.root).faults.map(({ rule }) => rule)).toEqual(['mdx-syntax']);
+  });
+
+  it('does not come from files that a link leads to, nor from what an editor leaves behind', () => {
+    symlinkSync('.', `${copy.root}/round`);
+    symlinkSync('nowhere', `${copy.root}/protocols/gone.mdx`);
+    copy.write('protocols/.wrist.mdx', 'x');
+    copy.write('protocols/wrist.mdx~', 'x');
+    expect(loadLibrary(copy.root).faults).toEqual([]);
+  });
+
+  it.each([
+    ['a byte order mark', (text: string) => `\uFEFF${text}`],
+    ['the line ends of Windows', (text: string) => text.replaceAll('\n', '\r\n')],
+  ])('is not seen in %s', (_name, change) => {
+    for (const path of ['protocols/wrist.mdx', 'values/wrist.yaml', 'guides/safety.mdx'])
+      copy.write(path, change(copy.read(path)));
+    const { faults, library } = loadLibrary(copy.root, { version: fixtureLibrary.version });
+    expect(faults).toEqual([]);
+    expect(library?.hash).toBe(fixtureLibrary.hash);
+  });
+
   it('is reported for a folder that is not there', () => {
     const { faults } = loadLibrary(`${copy.root}/nowhere`);
     expect(faults).toEqual([
@@ -77,6 +104,13 @@ describe('a review that is overdue', () => {
     expect(library?.protocols).toHaveLength(2);
     expect(warnings.map(({ rule, message }) => `${rule}: ${message}`)).toContain(
       'overdue-review: The review of "Wrist" was due on 2027-01-10. Read it again, then set "reviewed" and "reviewDue".',
+    );
+  });
+
+  it('is told from one that is dated after today', () => {
+    const { warnings } = loadLibrary(copy.root, { today: '2026-01-09' });
+    expect(warnings.map(({ message }) => message)).toContain(
+      'reviewed 2026-01-10 is still to come. Write the day of the last review.',
     );
   });
 

@@ -71,6 +71,11 @@ const table: [name: string, text: string, faults: string[]][] = [
   ['a number where an id is expected', '{"systems":["page"],"cannot":[3]}', ['1:31  "cannot.0" is 3; expected text.']],
   ['no minutes at all', '{"systems":["page"],"minutes":0}', ['1:21  "minutes" must be above 0.']],
   ['a pace below nothing', '{"systems":["page"],"pace":-1}', ['1:21  "pace" must be above 0.']],
+  [
+    'a pace past all sense',
+    '{"systems":["page"],"pace":1e308}',
+    ['1:21  "pace" is 1e+308; expected a number at most 100.'],
+  ],
   ['an empty list', '{"manoeuvres":[]}', ['1:2  "manoeuvres" is empty; name at least one id.']],
   ['nothing to examine', '{"minutes":10}', [`1:1  ${nothingToExamine}`]],
   [

@@ -1,7 +1,8 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { text as textOf } from 'node:stream/consumers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { plan as planSchema } from '../../../schemas/plan.ts';
 
@@ -41,6 +42,15 @@ describe('npm run plan', () => {
     expect(run(['marked.json'])).toEqual(run(['plain.json']));
   });
 
+  it('waits for a request that comes slowly, and reads a long one', async () => {
+    const child = spawn(process.execPath, [resolve('src/cli/plan.ts'), '-'], { cwd: folder });
+    const out = textOf(child.stdout);
+    child.stdin.write('{"systems":');
+    await new Promise((done) => setTimeout(done, 300));
+    child.stdin.end(`["wrist"]}${' '.repeat(1_000_000)}`);
+    expect(planSchema.parse(JSON.parse(await out)).steps).not.toHaveLength(0);
+  });
+
   it('prints one line per fault, with path, line and column, and exits with 1', () => {
     writeFileSync(join(folder, 'bad.json'), '{\n  "form": "hole",\n  "start": "siting"\n}');
     expect(run(['bad.json'])).toEqual({
@@ -49,6 +59,9 @@ describe('npm run plan', () => {
         'bad.json:2:3  form "hole" is not known. Did you mean "whole"?\n' +
         'bad.json:3:3  position "siting" is not known. Did you mean "sitting"?\n',
     });
+    expect(run(['-'], '['.repeat(100_000)).out).toBe(
+      '-:1:1  This is not JSON that can be read: brackets are nested too deeply.\n',
+    );
     expect(run(['-'], '{').out).toBe('-:1:2  This is not JSON: expected a closing brace at the end of the text.\n');
   });
 
