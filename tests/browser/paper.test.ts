@@ -30,13 +30,16 @@ const leastOnSheet = 220;
 /** Widths of the sheet at 96 dots an inch. */
 const papers = { A4: 794, Letter: 816 } as const;
 
+/** How many more sheets a paper may take than A4: Letter is 18 mm shorter, and its last lines start new sheets. */
+const shorter = { A4: 1, Letter: 1.12 } as const;
+
 const onPaper = <T>(path: string, width: number, see: (page: Page) => Promise<T>): Promise<T> =>
   sites.visit('sub', path, { width }, async (page) => {
     await page.emulateMedia({ media: 'print' });
     return see(page);
   });
 
-const sheetsOf = async (path: string, format: string): Promise<PageText[]> =>
+const sheetsOf = async (path: string, format: keyof typeof papers): Promise<PageText[]> =>
   pages(new Uint8Array(await sites.visit('sub', path, {}, (page) => page.pdf({ format }))));
 
 /** What is still shown of what leads elsewhere or is worked by hand. */
@@ -77,11 +80,11 @@ describe.each(printed)('on paper, /$path', ({ path, most }) => {
     expect(cut).toEqual([]);
   });
 
-  it.each(['A4', 'Letter'])(
+  it.each(['A4', 'Letter'] as const)(
     'has on every sheet of %s its safety line, edition and number, and something to say',
     async (format) => {
       const sheets = await sheetsOf(path, format);
-      expect(sheets.length).toBeLessThanOrEqual(most);
+      expect(sheets.length).toBeLessThanOrEqual(Math.ceil(most * shorter[format]));
       for (const [i, sheet] of sheets.entries()) {
         const text = bareText(sheet);
         expect(text).toContain(bare(safetyLine));
