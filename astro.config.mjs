@@ -4,7 +4,7 @@ import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 
 /** Packages with compiled code or data files of their own: Node loads them, the bundler leaves them alone. */
-const loadedByNode = ['@myriaddreamin/typst-ts-node-compiler', 'pagefind', 'subset-font'];
+const loadedByNode = ['@myriaddreamin/typst-ts-node-compiler', 'pagefind', 'piscina', 'subset-font'];
 
 /** A script fetched later has no style sheet to wait for: Vite's helper for that (0.7 KB) gives way to a bare import. */
 const plainImports = {

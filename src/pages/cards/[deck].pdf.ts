@@ -1,8 +1,8 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { cardPdf } from '../../cards/cards.ts';
 import { cardSizes, type CardSize } from '../../cards/formats.ts';
 import { cardSetsOf } from '../../cards/select.ts';
 import { library } from '../_data.ts';
+import { pressedCards } from '../_press/press.ts';
 
 const sizes = Object.keys(cardSizes) as CardSize[];
 
@@ -12,7 +12,7 @@ export const getStaticPaths = (() =>
   )) satisfies GetStaticPaths;
 
 /** A card set as a PDF; the build fails naming every card that does not fit. */
-export const GET: APIRoute<{ set: string; size: CardSize }> = ({ props }) =>
-  new Response(cardPdf(library, props.set, props.size), {
+export const GET: APIRoute<{ set: string; size: CardSize }> = async ({ props }) =>
+  new Response((await pressedCards(props.set)).files[props.size], {
     headers: { 'content-type': 'application/pdf' },
   });

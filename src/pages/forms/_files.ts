@@ -1,10 +1,10 @@
 import type { Form } from '../../../schemas/form.ts';
 import { codebook } from '../../forms/codebook.ts';
 import { buildForm } from '../../forms/form.ts';
-import { formPdf } from '../../forms/pdf.ts';
 import { questionnaire } from '../../forms/questionnaire.ts';
 import { responseSchema } from '../../forms/response-schema.ts';
 import { library } from '../_data.ts';
+import { pressedForm, startPressing } from '../_press/press.ts';
 
 /** Forms whose draft is offered as files. */
 const withFiles: readonly string[] = ['adult-screening'];
@@ -39,7 +39,7 @@ const formats: readonly Format[] = [
       use: 'To print, or to fill on screen.',
       mediaType: 'application/pdf',
     },
-    write: (form) => formPdf(form, 'a4', library),
+    write: (form) => pressedForm(form.id, 'a4'),
   },
   {
     ...{
@@ -48,7 +48,7 @@ const formats: readonly Format[] = [
       use: 'The same on Letter paper.',
       mediaType: 'application/pdf',
     },
-    write: (form) => formPdf(form, 'letter', library),
+    write: (form) => pressedForm(form.id, 'letter'),
   },
   {
     ...{ ending: 'questionnaire.json', words: 'the FHIR R4 Questionnaire', mediaType: 'application/fhir+json' },
@@ -89,3 +89,6 @@ async function fileOf(form: Form, { ending, words, use, mediaType, write }: Form
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : new Uint8Array(content);
   return { name: `${form.id}.${ending}`, words, use, mediaType, bytes };
 }
+
+// A build will ask for all of it; the development server sets what is looked at.
+if (import.meta.env.PROD) startPressing(withFiles);
