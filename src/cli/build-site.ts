@@ -14,6 +14,9 @@ export function buildSite(): number {
   return faults.length > 0 || !steps.every((step) => run(step) === 0) ? 1 : 0;
 }
 
+// Node lets short-lived objects pile up before it looks at them, in every thread: a small pile saves some 200 MB.
+const env = { ...process.env, NODE_OPTIONS: `${process.env['NODE_OPTIONS'] ?? ''} --max-semi-space-size=4`.trim() };
+
 function run([program = '', ...more]: readonly string[]): number {
-  return spawnSync(program, more, { stdio: 'inherit' }).status ?? 1;
+  return spawnSync(program, more, { stdio: 'inherit', env }).status ?? 1;
 }

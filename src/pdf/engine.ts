@@ -9,8 +9,8 @@ export interface PdfRequest {
   data: unknown;
 }
 
-/** Evictions that a cached result outlives unused. Fit, deck and sheets of one set follow each other and share results. */
-const cacheAge = 2;
+/** Nothing is remembered from one document to the next: measured, they hardly share results, and the memory doubles. */
+const cacheAge = 0;
 
 let shared: NodeCompiler | undefined;
 const compiler = (): NodeCompiler =>

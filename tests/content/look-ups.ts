@@ -1,5 +1,5 @@
-/** What people type, and the ends of the addresses of the pages of which one must come first. */
-type LookUp = readonly [typed: string, ...pages: string[]];
+import type { LookUp } from './look-up.ts';
+import { lookUpsBySystem, slipsBySystem } from './look-ups-by-system.ts';
 
 /** Names as users type them: abbreviations, eponyms, plain words, both spellings, known misspellings. */
 export const lookUps: readonly LookUp[] = [
@@ -26,7 +26,7 @@ export const lookUps: readonly LookUp[] = [
   ['cervical range of motion', 'neck-movement'],
   ['torticollis', 'neck-movement'],
   ["Lhermitte's", 'neck-movement'],
-  ['lymph nodes', 'neck-nodes'],
+  ['lymph nodes', 'neck-nodes', 'axillary-nodes', 'inguinal-nodes'],
   ['lymphadenopathy', 'neck-nodes'],
   ['swollen glands', 'neck-nodes'],
   ['virchow', 'neck-nodes'],
@@ -84,7 +84,7 @@ export const lookUps: readonly LookUp[] = [
   ['feel liver', 'liver-edge'],
   ['enlarged liver', 'liver-edge', 'liver-span'],
   ['feel spleen', 'spleen-tip'],
-  ['splenomegaly', 'spleen-tip'],
+  ['splenomegaly', 'spleen-tip', 'spleen-percussion'],
   ['enlarged spleen', 'spleen-tip'],
   ['spleen on side', 'spleen-tip-right-side'],
   ['spleen right lateral', 'spleen-tip-right-side'],
@@ -103,7 +103,7 @@ export const lookUps: readonly LookUp[] = [
   ['interpreter', 'introduce-and-consent'],
   ['tummy pain', 'abdomen-light-palpation', 'abdomen-inspection'],
   ['bloated', 'abdomen-inspection'],
-  ['peritonitis', 'abdomen-light-palpation'],
+  ['peritonitis', 'abdomen-light-palpation', 'cough-and-percussion-tenderness'],
   ['mono spleen', 'spleen-tip'],
   ["Riedel's lobe", 'liver-edge'],
   ['renal palpation', 'kidneys'],
@@ -119,6 +119,7 @@ export const lookUps: readonly LookUp[] = [
   ['abdomen', 'protocols/abdomen'],
   ['adult screening form', 'forms/adult-screening'],
   ['reading a page', 'guides/reading-a-page'],
+  ...lookUpsBySystem,
 ];
 
 /** Slips of the finger that no page foresees. */
@@ -131,4 +132,5 @@ export const slips: readonly LookUp[] = [
   ['tracea', 'trachea'],
   ['abdomnial aorta', 'aortic-width'],
   ['bruzinski sign', 'meningeal-irritation'],
+  ...slipsBySystem,
 ];

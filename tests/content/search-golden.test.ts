@@ -9,10 +9,11 @@ import { searchTerms } from '../../src/search/terms.ts';
 import { openIndexFiles, type OpenIndex } from '../search-index.ts';
 import { lookUps, slips } from './look-ups.ts';
 
-/** Share of look-ups that must have a right page first. Every one must have it among the first three. */
-const firstFloor = 0.95;
+/** Shares of look-ups with a right page first, and among the first three: as measured, rounded down to a hundredth. */
+const floors = { first: 0.96, firstThree: 0.99 };
 
-const records = searchRecords(requireLibrary('content'));
+const library = requireLibrary('content');
+const records = searchRecords(library);
 const terms = searchTerms(records);
 let open: OpenIndex;
 
@@ -57,19 +58,37 @@ async function rank(table: readonly (readonly string[])[], find: Find): Promise<
   return ranked;
 }
 
-function report(name: string, ranked: readonly Ranked[]): { first: number; late: Ranked[] } {
-  const misses = ranked.filter(({ rank: place }) => place > 1);
-  const first = 1 - misses.length / ranked.length;
-  const lines = misses.map((miss) => `  "${miss.typed}": ${miss.wanted} at ${miss.rank}, first ${miss.first}`);
-  process.stdout.write([`${name}: ${(100 * first).toFixed(1)} % of ${ranked.length} first`, ...lines, ''].join('\n'));
-  return { first, late: ranked.filter(({ rank: place }) => place > 3) };
+interface Shares {
+  first: number;
+  firstThree: number;
+}
+
+function shareWithin(places: number, ranked: readonly Ranked[]): number {
+  return ranked.filter(({ rank: place }) => place <= places).length / ranked.length;
+}
+
+function report(name: string, ranked: readonly Ranked[]): Shares {
+  const shares = { first: shareWithin(1, ranked), firstThree: shareWithin(3, ranked) };
+  const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+  const lines = ranked
+    .filter(({ rank: place }) => place > 1)
+    .map((miss) => `  "${miss.typed}": ${miss.wanted} at ${miss.rank}, first ${miss.first}`);
+  const sum = `${percent(shares.first)} first, ${percent(shares.firstThree)} among the first three, of ${ranked.length}`;
+  process.stdout.write([`${name}: ${sum}`, ...lines, ''].join('\n'));
+  return shares;
 }
 
 describe('look-up', () => {
-  test('is measured on at least 45 look-ups, no two alike', () => {
+  test('is measured on at least 200 look-ups, no two alike', () => {
     const typed = [...lookUps, ...slips].map(([words]) => words.toLowerCase());
     expect(new Set(typed).size).toBe(typed.length);
-    expect(typed.length).toBeGreaterThanOrEqual(45);
+    expect(typed.length).toBeGreaterThanOrEqual(200);
+  });
+
+  test.each(library.protocols.map(({ id }) => id))('is measured on at least four look-ups of %s', (system) => {
+    const wanted = [...lookUps, ...slips].map(([, page = '']) => records.find(({ url }) => url.endsWith(`/${page}/`)));
+    const here = wanted.filter((record) => record?.url.startsWith(`/protocols/${system}/`));
+    expect(here.length).toBeGreaterThanOrEqual(4);
   });
 
   test('asks for pages that exist', () => {
@@ -81,9 +100,9 @@ describe('look-up', () => {
     ['names and slips, as the pages look them up', [...lookUps, ...slips], asUsersDo],
     ["names, with the index's own ranking", lookUps, byDefault],
   ] as const)('puts the right page first: %s', async (name, table, find) => {
-    const { first, late } = report(name, await rank(table, find));
-    expect(late).toEqual([]);
-    expect(first).toBeGreaterThanOrEqual(firstFloor);
+    const { first, firstThree } = report(name, await rank(table, find));
+    expect(first).toBeGreaterThanOrEqual(floors.first);
+    expect(firstThree).toBeGreaterThanOrEqual(floors.firstThree);
   });
 
   test('puts a slip right in words of the library', async () => {

@@ -1,4 +1,6 @@
 /** Runs in a thread of its own, by Node as it stands: sets one job's PDFs from the Library it was started with. */
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { workerData } from 'piscina';
 import type { Library } from '../../../schemas/library.ts';
 import { cardFits, cardPdf } from '../../cards/cards.ts';
@@ -8,14 +10,21 @@ import type { Job, PressedCards } from './job.ts';
 
 const library = workerData as Library;
 
+// A typeset document is large, and JavaScript sees only its small handle: left alone, handles pile up by the gigabyte.
+setFlagsFromString('--expose-gc');
+const collectGarbage = runInNewContext('gc') as () => void;
+
 function deck(set: string): PressedCards {
   const pdf = (size: Parameters<typeof cardPdf>[2]) => cardPdf(library, set, size);
-  // A format's deck and sheet follow each other: they share what the typesetter remembers.
   const files = { a6: pdf('a6'), a4: pdf('a4'), index: pdf('index'), letter: pdf('letter') };
   return { files, fits: { a6: cardFits(library, set, 'a6'), index: cardFits(library, set, 'index') } };
 }
 
 /** Sets the PDFs of a job. Rejects as cardPdf and formPdf do, with the words of their faults. */
 export default async function press(job: Job): Promise<PressedCards | Uint8Array> {
-  return job.kind === 'cards' ? deck(job.set) : formPdf(buildForm(library, job.form), job.paper, library);
+  try {
+    return job.kind === 'cards' ? deck(job.set) : await formPdf(buildForm(library, job.form), job.paper, library);
+  } finally {
+    collectGarbage();
+  }
 }
