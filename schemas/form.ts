@@ -92,6 +92,8 @@ export const form = z.strictObject({
   title: words,
   purpose: words,
   leavesOut: words,
+  /** Signs that must not be missed, most dangerous first; none for an examination that no complaint leads. */
+  mustNotMiss: z.array(words),
   url: z.url({ protocol: /^https$/ }),
   version,
   /** `draft` at next, `active` once released, `retired` when withdrawn. */

@@ -29,8 +29,8 @@ function definitionOf(library: Library, formId: string): FormDefinition {
 }
 
 function identityOf(definition: FormDefinition): Omit<Form, 'hash' | 'sections' | 'copyright'> {
-  const { id, title, purpose, leavesOut, url, version, publisher, drafted } = definition;
-  return { id, title, purpose, leavesOut, url, version, status: 'draft', date: drafted, publisher };
+  const { id, title, purpose, leavesOut, mustNotMiss, url, version, publisher, drafted } = definition;
+  return { id, title, purpose, leavesOut, mustNotMiss, url, version, status: 'draft', date: drafted, publisher };
 }
 
 /** LOINC's notice stands wherever one of its codes does. */

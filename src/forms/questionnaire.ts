@@ -39,8 +39,9 @@ function build(form: Form): Questionnaire {
   };
 }
 
-function description({ leavesOut }: Form): string {
-  return `What it leaves out: ${leavesOut}\n\nFor trained staff. Follows local protocol. Not a diagnosis. A filled form is a health record.`;
+function description({ leavesOut, mustNotMiss }: Form): string {
+  const signs = mustNotMiss.length > 0 ? `Must not be missed: ${mustNotMiss.join('; ')}.\n\n` : '';
+  return `${signs}What it leaves out: ${leavesOut}\n\nFor trained staff. Follows local protocol. Not a diagnosis. A filled form is a health record.`;
 }
 
 /** `adult-screening` → `AdultScreening`: the shape that FHIR asks of a name. */

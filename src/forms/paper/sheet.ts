@@ -44,6 +44,8 @@ export interface Sheet {
   title: string;
   purpose: string;
   leavesOut: string;
+  /** Signs that must not be missed, most dangerous first. */
+  mustNotMiss: string[];
   copyright: string;
   /** "adult-screening 1.0.0, draft". */
   edition: string;
@@ -107,10 +109,10 @@ const statusWords = { draft: ', draft', active: '', retired: ', withdrawn' } as 
 
 /** The sheet of a form. Throws RangeError for a position without a mark. */
 export function sheetOf(form: Form, paper: Paper, library: Library): Sheet {
-  const { title, purpose, leavesOut, copyright, date } = form;
+  const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
   const all = numbered(form, library);
   return {
-    ...{ paper, title, purpose, leavesOut, copyright, date },
+    ...{ paper, title, purpose, leavesOut, mustNotMiss, copyright, date },
     edition: `${form.id} ${form.version}${statusWords[form.status]}`,
     code: form.hash.slice(0, 8),
     reasons: reasonOptions.map(({ label }) => label.toLowerCase()),

@@ -82,7 +82,12 @@ const definition: Library['forms'][number] = {
     purpose: 'To try the formats.',
     leavesOut: 'Everything real.',
   },
-  ...{ mustNotMiss: [], scopes: ['preparation', 'screening'], manoeuvres: [], version: '0.1.0' },
+  ...{
+    mustNotMiss: ['A pulseless hand', 'A silent chest'],
+    scopes: ['preparation', 'screening'],
+    manoeuvres: [],
+    version: '0.1.0',
+  },
   ...{ url: 'https://fingerbreadth.example/forms/fixture-form', publisher: 'Fingerbreadth', author: 'Editors' },
   ...{ copyright: 'CC BY 4.0.', drafted: '2026-11-25' },
 };

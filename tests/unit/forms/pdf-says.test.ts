@@ -35,6 +35,11 @@ describe('at each item', () => {
   });
 });
 
+describe('the first side', () => {
+  it('names the signs that must not be missed, most dangerous first', () =>
+    expect(said).toMatch(/Must not be missed:\s+A pulseless hand\s•\sA silent chest\./));
+});
+
 describe('the annex', () => {
   it.each(all)('has every caution and red flag of $item.title in full, with what to do', ({ item, number }) =>
     expect(text.annex).toMatch(inAnnex(item, number)),

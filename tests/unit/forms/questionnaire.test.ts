@@ -26,6 +26,7 @@ describe('the Questionnaire of a form', () => {
   it('says what it leaves out, and that a filled form is a health record', () => {
     expect(built.description).toContain('Everything real.');
     expect(built.description).toContain('health record');
+    expect(built.description).toMatch(/^Must not be missed: A pulseless hand; A silent chest\./);
   });
 
   it('holds one group for each section, in order', () => {
