@@ -7,7 +7,9 @@ const sites = openSites();
 
 describe.each(editionNames)('every page built as %s', (edition) => {
   // `visit` fails where something goes wrong; the page itself must have come.
-  it.each(builtPages(edition).map(({ path }) => path))(
+  // Every page below a path, where a wrong address shows; at the root, one of each kind.
+  const pages = edition === 'sub' ? builtPages(edition) : oneOfEachKind(edition);
+  it.each(pages.map(({ path }) => path))(
     'opens without an error, a breach of its policy or a request to elsewhere: /%s',
     async (path) => {
       const title = await sites.visit(edition, path, {}, (page) => page.locator('main h1').innerText());

@@ -56,7 +56,8 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
     });
   });
 
-  describe.each(exams)('the sheet of $form.id', ({ form, plan }) => {
+  // The editions have the same pages (same-bytes.test.ts): every examination in one of them is enough.
+  describe.each(edition === 'sub' ? exams : exams.slice(0, 1))('the sheet of $form.id', ({ form, plan }) => {
     it('opens with stopping and treating first', async () => {
       await onSheet(form.id, async (sheet) => {
         const first = sheet.locator('section').first();

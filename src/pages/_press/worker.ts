@@ -1,4 +1,5 @@
 /** Runs in a thread of its own, by Node as it stands: sets one job's PDFs from the Library it was started with. */
+import { setImmediate } from 'node:timers/promises';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { workerData } from 'piscina';
@@ -26,5 +27,7 @@ export default async function press(job: Job): Promise<PressedCards | Uint8Array
     return job.kind === 'cards' ? deck(job.set) : await formPdf(buildForm(library, job.form), job.paper, library);
   } finally {
     collectGarbage();
+    // The typesetter's memory is given back in a turn of the event loop, which the pool would not take between jobs.
+    await setImmediate();
   }
 }
