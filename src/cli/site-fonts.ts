@@ -20,7 +20,7 @@ const without = (text: string, unwanted: string) =>
     .join('');
 
 const accented = 'éèêëáäåçïóöøü';
-const names = 'ÅÆÇÉÖØÜİãâæíîñòôõøùûýßčćęěğıłńřśşšůźžŁŞŠŽ';
+const names = 'ÁÅÆÇÉÖØÜİãâæíîñòôõøùûýßčćęěğıłńřśşšůźžŁŞŠŽ';
 const text = `${printableAscii}\u00a0–—‘’“”…·×÷±≤≥°µ½¼¾²³₂−→←↑↓§©${accented}${names}`;
 const strong = `${without(printableAscii, '{}|~^\\`$@#*<>')}\u00a0–—‘’“”…·×≤≥°−→←${accented}`;
 const heading = `${without(printableAscii, '{}|~^\\`$@#*<>_[]"%=+')}\u00a0–—‘’${accented}`;
