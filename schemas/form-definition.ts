@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { day, id, scope, version, words } from './common.ts';
+import { draftSignOff } from './sign-off.ts';
 
 /** An examination: which manoeuvres it holds, and how its form is versioned. */
 export const formDefinition = z
@@ -27,6 +28,8 @@ export const formDefinition = z
     /** Role that wrote the form, and day of the draft. */
     author: words,
     drafted: day,
+    /** Who reviewed and approved the draft; needed before it is released. */
+    signOff: draftSignOff.optional(),
   })
   .refine((f) => f.scopes.length + f.manoeuvres.length > 0, 'holds nothing; give "scopes", "manoeuvres" or both');
 export type FormDefinition = z.infer<typeof formDefinition>;

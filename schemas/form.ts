@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { day, id, recordSides, urgency, version, words } from './common.ts';
+import { signOff, withdrawal } from './sign-off.ts';
+import { source } from './source.ts';
 
 /** linkIds are stable for ever: record id, side, detail. */
 export const linkId = z.string().regex(/^[a-z0-9]+([.-][a-z0-9]+)*$/, 'is not a linkId');
@@ -86,6 +88,20 @@ export const formSection = z.strictObject({
 });
 export type FormSection = z.infer<typeof formSection>;
 
+/** A published source that a form rests on, in words, so that a release keeps it whatever becomes of the library. */
+export const formSource = z.strictObject({
+  id,
+  /** Authors, title, where published, and where in it the facts stand. */
+  citation: words,
+  /** How it was read. */
+  status: source.shape.status,
+});
+export type FormSource = z.infer<typeof formSource>;
+
+/** What a position that the form uses is called. */
+export const formPosition = z.strictObject({ id, label: words });
+export type FormPosition = z.infer<typeof formPosition>;
+
 /** The one value that every format of a form is rendered from. */
 export const form = z.strictObject({
   id,
@@ -101,8 +117,16 @@ export const form = z.strictObject({
   date: day,
   publisher: words,
   copyright: words,
-  /** SHA-256 of the canonical JSON without version, status, date and publisher, as hex. */
+  /** SHA-256 of the canonical JSON without version, status, date, publisher, sources, sign-off and withdrawal, as hex. */
   hash: z.string().regex(/^[0-9a-f]{64}$/),
   sections: z.array(formSection).min(1),
+  /** The positions of its items in words, so that a release keeps them. */
+  positions: z.array(formPosition),
+  /** What the form rests on, by id. Outside the hash: a source read again changes nothing that is asked. */
+  sources: z.array(formSource).optional(),
+  /** Only once released. */
+  signOff: signOff.optional(),
+  /** Only once withdrawn. */
+  withdrawal: withdrawal.optional(),
 });
 export type Form = z.infer<typeof form>;

@@ -8,6 +8,7 @@ import { guide } from './guide.ts';
 import { library } from './library.ts';
 import { manoeuvre } from './manoeuvre.ts';
 import { plan, planRequest } from './plan.ts';
+import { priority } from './priority.ts';
 import { protocol } from './protocol.ts';
 import { record } from './record.ts';
 import { scale } from './scale.ts';
@@ -30,6 +31,7 @@ export const schemas: Readonly<Record<string, z.ZodType>> = {
   library,
   manoeuvre,
   position,
+  priority,
   protocol,
   record,
   'run-sheet-answer': plan,

@@ -5,6 +5,7 @@ import { version } from './common.ts';
 import { evidence } from './evidence.ts';
 import { formDefinition } from './form-definition.ts';
 import { guide } from './guide.ts';
+import { priority } from './priority.ts';
 import { protocol } from './protocol.ts';
 import { scale } from './scale.ts';
 import { source } from './source.ts';
@@ -27,6 +28,8 @@ export const library = z.strictObject({
   examinerPlaces: z.array(examinerPlace),
   landmarks: z.array(landmark),
   tools: z.array(tool),
+  /** What is kept first when there is too little time, the most important first. */
+  priorities: z.array(priority),
   values: z.array(value),
   scales: z.array(scale),
   evidence: z.array(evidence),

@@ -10,7 +10,7 @@ export const planRequest = z
     manoeuvres: z.array(id).min(1).optional(),
     /** System ids: every manoeuvre of each. */
     systems: z.array(id).min(1).optional(),
-    /** Minutes there are. */
+    /** Minutes there are. What does not fit is left out by the priorities of the library; preparation and closing never are. */
     minutes: z.number().positive().optional(),
     /** Position the patient is in at the start. */
     start: id.optional(),
@@ -18,9 +18,12 @@ export const planRequest = z
     cannot: z.array(id).optional(),
     /** Instruments that are missing. */
     without: z.array(id).optional(),
-    /** Manoeuvres to leave for last where the order allows. */
+    /** Manoeuvres to leave for last, after as many others as the order and the least seconds of changes allow. */
     last: z.array(id).optional(),
-    /** Sides not to examine. */
+    /**
+     * Sides not to examine. What is done on such a side alone is left out; what is done on both keeps the other side, with
+     * all its seconds: words, setting out and waits are not halved.
+     */
     avoidSides: z.array(z.enum(['left', 'right'])).optional(),
     /** Multiplies position-change times; 1 for an able adult, at most 100. */
     pace: z.number().positive().max(100).optional(),
@@ -43,6 +46,8 @@ export const planStep = z.strictObject({
   /** Seconds elapsed when the step starts. */
   start: z.number().nonnegative(),
   seconds: z.number().positive(),
+  /** The side that is done, where the request avoids the other side of what is done on both. */
+  side: z.enum(['left', 'right']).optional(),
 });
 export type PlanStep = z.infer<typeof planStep>;
 
@@ -62,8 +67,17 @@ export const plan = z.strictObject({
     exposureChanges: z.int().nonnegative(),
     examinerMoves: z.int().nonnegative(),
   }),
-  /** Whether the least was proven. */
-  optimal: z.strictObject({ positionSeconds: z.boolean() }),
+  /** What was proven. */
+  optimal: z.strictObject({
+    /** No order of these steps takes fewer seconds of position changes. */
+    positionSeconds: z.boolean(),
+    /** No order that takes the patient through the same positions uncovers and covers less often. */
+    exposureChanges: z.boolean().optional(),
+    /** No such order with as few changes of exposure moves the examiner less. */
+    examinerMoves: z.boolean().optional(),
+    /** With `minutes`: nothing that was left out would have fitted beside all that comes before it by priority. */
+    kept: z.boolean().optional(),
+  }),
   /** Proven lower bound. */
   bound: z.strictObject({ positionSeconds: z.number().nonnegative() }),
 });

@@ -1,8 +1,8 @@
 import type { Line } from '../../schemas/inline.ts';
 import type { References } from '../text/references.ts';
+import { setQuotes, setRuns } from '../text/set-runs.ts';
 import type { TypstRun } from '../text/typst.ts';
 import type { Card, FlagGroup } from './card.ts';
-import { setQuotes, setRuns } from './set-runs.ts';
 
 /** Parts of a card in reading order. */
 export type PartName = 'flags' | 'cautions' | 'steps' | 'say' | 'normal' | 'abnormal' | 'errors' | 'record';

@@ -1,9 +1,9 @@
 import { markBox, markedPositions, markWeight, positionMark } from '../figures/position-mark.ts';
 import type { References } from '../text/references.ts';
+import { setQuotes } from '../text/set-runs.ts';
 import type { Card } from './card.ts';
 import type { Fit } from './fit.ts';
 import { partsOf, type Part, type PartName } from './parts.ts';
-import { setQuotes } from './set-runs.ts';
 
 /** A card as the templates take it, before it is fitted: plain data and inline runs, nothing evaluated. */
 export interface TypesetCard extends Pick<

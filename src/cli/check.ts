@@ -1,3 +1,4 @@
+import { guardReleases } from '../forms/releases/guard.ts';
 import { faultLine } from '../library/faults.ts';
 import { loadLibrary } from '../library/load.ts';
 import { readArguments } from './arguments.ts';
@@ -18,10 +19,16 @@ function main(): number {
   if (options.has('help')) return print(help, 0);
   if (problem !== undefined) return print(problem, 1);
   const root = names[0] ?? 'content';
-  const { library, faults, warnings } = loadLibrary(root, { today: new Date().toISOString().slice(0, 10) });
+  const today = new Date().toISOString().slice(0, 10);
+  const { library, faults: ofContent, warnings: ofReading } = loadLibrary(root, { today });
+  const released = guardReleases(root, library, today);
+  const [faults, warnings] = [
+    [...ofContent, ...released.faults],
+    [...ofReading, ...released.warnings],
+  ];
   for (const warning of warnings) process.stderr.write(`warning  ${faultLine(warning)}\n`);
   if (options.has('json')) return print(JSON.stringify(faults, null, 1), faults.length > 0 ? 1 : 0);
-  if (library === undefined) return print(faults.map(faultLine).join('\n'), 1);
+  if (library === undefined || faults.length > 0) return print(faults.map(faultLine).join('\n'), 1);
   const count = library.protocols.reduce((sum, { manoeuvres }) => sum + manoeuvres.length, 0);
   return print(
     `No fault in ${root}: ${library.protocols.length} systems, ${count} manoeuvres, ${library.values.length} values, ${library.sources.length} sources.`,

@@ -1,8 +1,8 @@
 import type { Scope, Sides } from '../../schemas/common.ts';
 import { stageMarks } from '../figures/stage-marks.ts';
-import type { Source } from '../../schemas/source.ts';
 import { labelOf, midSentence } from '../text/words.ts';
 
+export { statusWords } from '../text/source-status.ts';
 export { durationText, labelOf, midSentence, urgencyWords } from '../text/words.ts';
 
 /** Joins words as a sentence does: "a", "a or b", "a, b or c". */
@@ -35,12 +35,4 @@ export const scopeWords: Record<Scope, { label: string; meaning: string }> = {
   extended: { label: 'Extended', meaning: 'done when something points to it' },
   intake: { label: 'Intake', meaning: 'measured before the examination' },
   preparation: { label: 'Preparation', meaning: 'opens or closes every examination' },
-};
-
-/** How a source was read, in words. */
-export const statusWords: Record<Source['status'], { label: string; meaning: string }> = {
-  seen: { label: 'Seen', meaning: 'read in a stored copy at the place that is used' },
-  abstract: { label: 'Abstract', meaning: 'only the abstract was read' },
-  memory: { label: 'From memory', meaning: 'not seen, and to be checked before anyone relies on it' },
-  none: { label: 'Common practice', meaning: 'a habit of the trade for which no published source was found' },
 };

@@ -1,10 +1,11 @@
 import type { FormDefinition } from '../../schemas/form-definition.ts';
 import type { Library } from '../../schemas/library.ts';
-import type { Plan } from '../../schemas/plan.ts';
+import type { Plan, PlanRequest } from '../../schemas/plan.ts';
 import { blocksOf, type Block } from '../plan/blocks.ts';
 import { headToToe } from '../plan/head-to-toe.ts';
 import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
+import { systemBySystem } from '../plan/system-by-system.ts';
 import { durationText, joined, labelOf, midSentence } from './labels.ts';
 
 /** The run sheet of a stock examination with what its page tells of it. */
@@ -12,16 +13,27 @@ export interface Sheet {
   form: FormDefinition;
   plan: Plan;
   blocks: Block[];
-  /** What plain head-to-toe order would add up to. */
-  plain: Plan['totals'];
+  others: OtherOrders;
+}
+
+/** What the same steps would add up to in the orders that a sheet is compared with. */
+export interface OtherOrders {
+  headToToe: Plan['totals'];
+  systemBySystem: Plan['totals'];
 }
 
 /** Works out the run sheet of a stock examination. */
 export function sheetOf(library: Library, form: FormDefinition): Sheet {
   const request = stockRequest(form);
   const plan = planRequest(library, request);
-  return { form, plan, blocks: blocksOf(plan), plain: headToToe(library, request, plan) };
+  return { form, plan, blocks: blocksOf(plan), others: otherOrders(library, request, plan) };
 }
+
+/** Works out the orders that a sheet is compared with. */
+export const otherOrders = (library: Library, request: PlanRequest, plan: Plan): OtherOrders => ({
+  headToToe: headToToe(library, request, plan),
+  systemBySystem: systemBySystem(library, request, plan),
+});
 
 /** A number of things: "no change", "1 change", "3 changes". */
 export function countWords(count: number, noun: string): string {
@@ -36,21 +48,23 @@ export function minutesText(seconds: number): string {
 /** Time since the beginning of the sheet, to the second: "12 min 30 s". */
 export const sinceStart = (seconds: number): string => durationText(Math.round(seconds));
 
-/** How the sheet compares with plain head-to-toe order, in a sentence. */
-export function comparisonText({ plan: { totals }, plain }: Pick<Sheet, 'plan' | 'plain'>): string {
-  if (plain.positionChanges === 0) return 'Plain head-to-toe order would not move the patient either.';
-  const plainly = `${countWords(plain.positionChanges, 'change')}, ${durationText(Math.round(plain.positionSeconds))}`;
-  const saved = Math.round(plain.positionSeconds - totals.positionSeconds);
-  return saved > 0
-    ? `Plain head-to-toe order would move the patient longer: ${plainly}, so ${durationText(saved)} more.`
-    : `Plain head-to-toe order would move the patient as long: ${plainly}.`;
-}
-
-/** Whether the order is proven, in a sentence. */
-export function proofText({ optimal, bound }: Pick<Plan, 'optimal' | 'bound'>): string {
-  return optimal.positionSeconds
+/** What is proven of a sheet, in sentences. */
+export function proofText({ optimal, bound, totals }: Pick<Plan, 'optimal' | 'bound' | 'totals'>): string {
+  const least = (proven: boolean | undefined): string =>
+    proven === true ? 'the least on this way' : 'the least found';
+  const route = optimal.positionSeconds
     ? 'No order that keeps what must come first moves the patient for less.'
     : `The best order found in the time allowed; none takes less than ${durationText(Math.round(bound.positionSeconds))} of moving.`;
+  const uncovering = `What is uncovered changes ${countWords(totals.exposureChanges, 'time')}, ${least(optimal.exposureChanges)}`;
+  const moves = `the examiner moves ${countWords(totals.examinerMoves, 'time')}, ${least(optimal.examinerMoves)}.`;
+  return `${route} ${uncovering}; ${moves}${keptText(optimal.kept)}`;
+}
+
+function keptText(proven: boolean | undefined): string {
+  if (proven === undefined) return '';
+  return proven
+    ? ' Nothing that is left out would fit in the time beside what matters more.'
+    : ' More might fit in the time: this is the best that was found.';
 }
 
 /** Anchor of a step of a sheet. */

@@ -15,6 +15,10 @@ export const codeSystems = {
   reason: `${canonicalRoot}/codes/reason-not-examined`,
   /** The project's codes for the side that was used. */
   side: `${canonicalRoot}/codes/side`,
+  /** The project's codes for how a watched item was done. */
+  watched: `${canonicalRoot}/codes/watched`,
+  /** The project's codes for the judgement of a whole watched examination. */
+  judgement: `${canonicalRoot}/codes/judgement-of-the-whole`,
 } as const;
 
 /** Code system of a graded scale. */

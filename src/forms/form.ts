@@ -6,7 +6,9 @@ import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
 import { formHash } from './form-hash.ts';
 import { loincNotice } from './loinc.ts';
+import { positionsOf } from './positions.ts';
 import { sectionsOf } from './sections.ts';
+import { sourcesOf } from './sources.ts';
 
 /** Gives the steps of an examination in the order in which they are done. */
 export type Order = (library: Library, formId: string) => readonly PlanStep[];
@@ -18,8 +20,9 @@ export type Order = (library: Library, formId: string) => readonly PlanStep[];
 export function buildForm(library: Library, formId: string, order: Order = runSheetOrder): Form {
   const definition = definitionOf(library, formId);
   const sections = sectionsOf(library, order(library, formId));
-  const content = { ...identityOf(definition), copyright: copyrightOf(definition, sections), sections };
-  return { ...content, hash: formHash(content) };
+  const positions = positionsOf(library, sections);
+  const content = { ...identityOf(definition), copyright: copyrightOf(definition, sections), sections, positions };
+  return { ...content, hash: formHash(content), sources: sourcesOf(library, sections) };
 }
 
 function definitionOf(library: Library, formId: string): FormDefinition {
@@ -28,7 +31,7 @@ function definitionOf(library: Library, formId: string): FormDefinition {
   throw new Error(`There is no form "${formId}"; forms are ${library.forms.map(({ id }) => id).join(', ')}.`);
 }
 
-function identityOf(definition: FormDefinition): Omit<Form, 'hash' | 'sections' | 'copyright'> {
+function identityOf(definition: FormDefinition): Omit<Form, 'hash' | 'sections' | 'copyright' | 'positions'> {
   const { id, title, purpose, leavesOut, mustNotMiss, url, version, publisher, drafted } = definition;
   return { id, title, purpose, leavesOut, mustNotMiss, url, version, status: 'draft', date: drafted, publisher };
 }

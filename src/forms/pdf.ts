@@ -1,5 +1,4 @@
 import type { Form } from '../../schemas/form.ts';
-import type { Library } from '../../schemas/library.ts';
 import { compilePdf } from '../pdf/engine.ts';
 import { addFormFields } from '../pdf/form-pass.ts';
 import { formFieldSpecs } from './paper/form-fields.ts';
@@ -13,7 +12,7 @@ import { sheetFields } from './paper/sheet-fields.ts';
  * Rejects with TypesettingError when it can't be set (a word wider than its column, a record, or the head of an item, taller than a page),
  * and with FormFieldError when a field's name is malformed or used twice.
  */
-export async function formPdf(form: Form, paper: Paper, library: Library): Promise<Uint8Array> {
-  const blank = compilePdf({ template: 'form.typ', data: sheetOf(form, paper, library) });
+export async function formPdf(form: Form, paper: Paper): Promise<Uint8Array> {
+  const blank = compilePdf({ template: 'form.typ', data: sheetOf(form, paper) });
   return addFormFields(blank, [...sheetFields, ...formFieldSpecs(form)]);
 }

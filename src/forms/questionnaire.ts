@@ -35,8 +35,14 @@ function build(form: Form): Questionnaire {
     description: description(form),
     purpose: form.purpose,
     copyright,
+    ...approval(form),
     item: form.sections.map(groupItem),
   };
+}
+
+/** When the content was approved, and last read against its sources, which a sign-off does in one. */
+function approval({ signOff }: Form): Pick<Questionnaire, 'approvalDate' | 'lastReviewDate'> {
+  return signOff === undefined ? {} : { approvalDate: signOff.approved, lastReviewDate: signOff.approved };
 }
 
 function description({ leavesOut, mustNotMiss }: Form): string {

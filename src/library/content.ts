@@ -5,6 +5,7 @@ import type { FormDefinition } from '../../schemas/form-definition.ts';
 import type { Guide } from '../../schemas/guide.ts';
 import type { Inline, Line } from '../../schemas/inline.ts';
 import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
+import type { Priority } from '../../schemas/priority.ts';
 import type { Protocol } from '../../schemas/protocol.ts';
 import type { Scale } from '../../schemas/scale.ts';
 import type { Source } from '../../schemas/source.ts';
@@ -36,6 +37,7 @@ export interface Tables {
   examinerPlaces: ExaminerPlace;
   landmarks: Landmark;
   tools: Tool;
+  priorities: Priority;
   values: Value;
   scales: Scale;
   evidence: Evidence;

@@ -13,7 +13,7 @@ export function canonicalJson(value: unknown): string {
   return JSON.stringify(value);
 }
 
-/** SHA-256 of UTF-8 text, as 64 hex digits. */
-export function sha256(text: string): string {
-  return createHash('sha256').update(text, 'utf8').digest('hex');
+/** SHA-256 of bytes, or of text as UTF-8, as 64 hex digits. */
+export function sha256(content: string | Uint8Array): string {
+  return createHash('sha256').update(content).digest('hex');
 }

@@ -15,8 +15,11 @@ const wanted = /\.(mdx|yaml)$/;
 /** Endings that an author may take for the wanted ones; such a file must not be passed over in silence. */
 const misnamed = /\.(mdx?|markdown|ya?ml)$/i;
 
+/** Frozen releases have their own reader: they are no tables, and what they hold is never linked anew. */
+const released = 'forms/released/';
+
 /**
- * Reads every `.mdx` and `.yaml` file below `root`, in a stable order; links are not followed, so that nothing
+ * Reads every `.mdx` and `.yaml` file below `root` but the frozen releases, in a stable order; links are not followed, so that nothing
  * outside is read, nor are names that begin with a dot. A missing folder, a file that cannot be read, is empty,
  * is not UTF-8 or ends in `.md` or `.yml`, and a character that cannot be seen are faults.
  */
@@ -28,7 +31,7 @@ export function readContent(root: string): { files: ContentFile[]; faults: Fault
     faults.push(fault(shown, 'This is not a folder. Give the path of a content folder, for example "content".'));
     return { files, faults };
   }
-  for (const path of listFiles(root)) {
+  for (const path of listFiles(root).filter((each) => !each.startsWith(released))) {
     const file = `${shown}/${path}`;
     const { text, problem } = readText(join(root, path));
     if (problem !== undefined) faults.push(fault(file, problem));
@@ -38,6 +41,21 @@ export function readContent(root: string): { files: ContentFile[]; faults: Fault
     }
   }
   return { files, faults };
+}
+
+/** Reads every file of the folder of frozen releases, its path inside the content folder; none when it is not there. */
+export function readReleased(root: string): { files: ContentFile[]; faults: Fault[] } {
+  const shown = root.replaceAll('\\', '/').replace(/\/+$/, '');
+  const folder = join(root, released);
+  const names = isFolder(folder) ? readdirSync(folder).filter((name) => !name.startsWith('.')) : [];
+  const read = names.sort().map((name) => {
+    const [path, file] = [`${released}${name}`, `${shown}/${released}${name}`];
+    return { path, file, ...readUtf8(join(folder, name)) };
+  });
+  return {
+    files: read.flatMap(({ path, file, text, problem }) => (problem === undefined ? [{ path, file, text }] : [])),
+    faults: read.flatMap(({ file, problem }) => (problem === undefined ? [] : [fault(file, problem)])),
+  };
 }
 
 /** Paths below `root`, sorted. Node's own recursion would follow links to folders. */
@@ -52,8 +70,12 @@ function listFiles(root: string, below = ''): string[] {
 }
 
 function readText(path: string): { text: string; problem?: string } {
+  if (wanted.test(path)) return readUtf8(path);
+  return { text: '', problem: 'The name does not end in .mdx (pages) or .yaml (tables). Rename the file.' };
+}
+
+function readUtf8(path: string): { text: string; problem?: string } {
   const problem = (text: string): { text: string; problem: string } => ({ text: '', problem: text });
-  if (!wanted.test(path)) return problem('The name does not end in .mdx (pages) or .yaml (tables). Rename the file.');
   let bytes: Uint8Array;
   try {
     bytes = readFileSync(path);

@@ -3,6 +3,7 @@ import { cardSet } from '../../schemas/card-set.ts';
 import { clinic } from '../../schemas/clinic.ts';
 import { evidence } from '../../schemas/evidence.ts';
 import { formDefinition } from '../../schemas/form-definition.ts';
+import { priority } from '../../schemas/priority.ts';
 import { scale } from '../../schemas/scale.ts';
 import { source } from '../../schemas/source.ts';
 import { value } from '../../schemas/value.ts';
@@ -37,6 +38,7 @@ export const tableKinds: { [Name in TableName]: TableKind<Name> } = {
   ),
   landmarks: list('landmark', 'content/vocabulary/landmarks.yaml', /^vocabulary\/landmarks\.yaml$/, landmark),
   tools: list('tool', 'content/vocabulary/tools.yaml', /^vocabulary\/tools\.yaml$/, tool),
+  priorities: list('priority', 'content/vocabulary/priorities.yaml', /^vocabulary\/priorities\.yaml$/, priority),
   values: list('value', 'content/values/', /^values\/[^/]+\.yaml$/, value),
   scales: list('scale', 'content/scales/', /^scales\/[^/]+\.yaml$/, scale),
   evidence: list('evidence entry', 'content/evidence/', /^evidence\/[^/]+\.yaml$/, evidence),

@@ -7,6 +7,7 @@ import { makeField } from './form/fields.ts';
 import { structureParents, tagAsForm } from './form/structure.ts';
 import { embedTypingFont, typingFontName } from './form/typing-font.ts';
 import { fittedType } from './form/widgets.ts';
+import { writtenPdf } from './form/written-pdf.ts';
 
 /** What a screen reader says of a widget is what its tooltip says. */
 function tagWidgets(document: PDFDocument, drawn: readonly DrawnField[]): void {
@@ -51,5 +52,5 @@ export async function addFormFields(pdf: Uint8Array, specs: readonly FieldSpec[]
   tagWidgets(document, drawn);
   setTabOrder(document);
   await addAcroForm(document, fields);
-  return document.save({ useObjectStreams: true, updateFieldAppearances: false, objectsPerTick: Infinity });
+  return writtenPdf(document);
 }

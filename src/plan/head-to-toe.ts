@@ -1,9 +1,8 @@
 import type { Library } from '../../schemas/library.ts';
-import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
 import type { Plan, PlanRequest } from '../../schemas/plan.ts';
 import { changeSecondsOf } from './movements.ts';
 import type { ChangeSeconds } from './search/problem.ts';
-import { select } from './select.ts';
+import { select, type Allowed } from './select.ts';
 import { stepsOf, type Turn } from './steps.ts';
 import { totalsOf } from './totals.ts';
 
@@ -21,9 +20,9 @@ export function headToToe(library: Library, request: PlanRequest, plan: Pick<Pla
 }
 
 /** Page order, but nothing before what must come first. */
-function inOrder(manoeuvres: readonly Manoeuvre[]): Manoeuvre[] {
+function inOrder(manoeuvres: readonly Allowed[]): Allowed[] {
   const waiting = [...manoeuvres];
-  const order: Manoeuvre[] = [];
+  const order: Allowed[] = [];
   while (waiting.length > 0) {
     const left = new Set(waiting.map(({ id }) => id));
     const next = waiting.findIndex(
@@ -35,13 +34,13 @@ function inOrder(manoeuvres: readonly Manoeuvre[]): Manoeuvre[] {
 }
 
 /** Where to begin: what can be done anywhere is done where the first of the others is. */
-function firstPosition(order: readonly Manoeuvre[]): string {
+function firstPosition(order: readonly Allowed[]): string {
   const stages = order.flatMap((one) => one.stages);
   const most = Math.max(0, ...stages.map((stage) => stage.length));
   return (stages.find((stage) => stage.length < most) ?? stages[0])?.[0] ?? '';
 }
 
-function placed(order: readonly Manoeuvre[], from: string, change: ChangeSeconds): Turn[] {
+function placed(order: readonly Allowed[], from: string, change: ChangeSeconds): Turn[] {
   let position = from;
   return order.map((manoeuvre) => ({
     manoeuvre,

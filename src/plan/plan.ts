@@ -6,12 +6,13 @@ import type { Placed } from './arrange/runs.ts';
 import type { Traits } from './arrange/tasks.ts';
 import { exposureKey } from './exposure.ts';
 import { leaveForLast } from './leave-for-last.ts';
-import { fitting } from './minutes.ts';
+import { fitting, type Fitting, type Needed } from './minutes.ts';
 import { atPace, changeSecondsOf } from './movements.ts';
 import { doesNotFit } from './reasons.ts';
 import { problemOf, type ChangeSeconds, type PlanItem, type Problem } from './search/problem.ts';
-import { solve } from './search/solve.ts';
-import { select } from './select.ts';
+import { groupsOf } from './rungs.ts';
+import { solve, type Solution } from './search/solve.ts';
+import { select, type Allowed } from './select.ts';
 import { stepsOf, type Turn } from './steps.ts';
 import { stopwatch, type PlanOptions, type Stopwatch } from './stopwatch.ts';
 import { anywhere, totalsOf } from './totals.ts';
@@ -29,25 +30,31 @@ const shares = { trials: 0.5, proof: 0.85, all: 1 };
 
 /**
  * The run sheet of a request: every order kept, least seconds of position changes (proven unless time runs out), then
- * little uncovering, few moves of the examiner, page order.
+ * least uncovering, fewest moves of the examiner (each proven where it can be), few changes of instrument, page order.
  * @param request as `checkRequest` gives it; ids that the library does not hold are passed over
  */
 export function planRequest(library: Library, request: PlanRequest, options: PlanOptions = {}): Plan {
   const positions = library.positions.map(({ id }) => id);
   const run: Run = { request, positions, change: changeSecondsOf(library), watch: stopwatch(options) };
   const selected = select(library, request);
-  const manoeuvres = withinMinutes(run, selected.manoeuvres);
+  const fitted = withinMinutes(library, run, selected.manoeuvres);
+  const manoeuvres: Allowed[] = fitted?.kept ?? selected.manoeuvres;
   const problem = problemFor(run, leaveForLast(manoeuvres.map(itemOf), request.last ?? [], trialSeconds(run)));
   const { path, seconds, bound } = solve(problem, run.watch(shares.proof), run.watch(shares.all));
-  const turns = turnsOf(problem, manoeuvres, arrange(problem, path, manoeuvres.map(traitsOf)));
+  const { placed, proven } = arrange(problem, path, manoeuvres.map(traitsOf));
   const timing = { change: run.change, pace: request.pace, start: request.start };
-  const steps = stepsOf(turns, timing);
+  const steps = stepsOf(turnsOf(problem, manoeuvres, placed), timing);
   return {
     steps,
-    leftOut: [...selected.leftOut, ...dropped(request, selected.manoeuvres, manoeuvres)],
+    leftOut: [...selected.leftOut, ...dropped(request, selected.manoeuvres, fitted)],
     layOut: toLayOut(library, manoeuvres),
     totals: totalsOf(steps, timing),
-    optimal: { positionSeconds: seconds === bound },
+    optimal: {
+      positionSeconds: seconds === bound,
+      exposureChanges: proven.exposures,
+      examinerMoves: proven.moves,
+      ...(fitted === undefined ? {} : { kept: fitted.isProven }),
+    },
     bound: { positionSeconds: atPace(bound, request.pace) },
   };
 }
@@ -67,22 +74,37 @@ const traitsOf = ({ exposure, examiner, instruments }: Manoeuvre): Traits => ({
 const problemFor = ({ positions, change, request }: Run, items: readonly PlanItem[]): Problem =>
   problemOf(items, positions, change, request.start);
 
-/** Least seconds of position changes of some items, or close to it when time is short. */
+/** Position changes of some items at their least, or close to it when time is short. */
+const trial = (run: Run, items: readonly PlanItem[]): Solution =>
+  solve(problemFor(run, items), run.watch(shares.trials), run.watch(shares.trials));
+
 const trialSeconds =
   (run: Run) =>
   (items: readonly PlanItem[]): number =>
-    solve(problemFor(run, items), run.watch(shares.trials), run.watch(shares.trials)).seconds;
+    trial(run, items).seconds;
 
-function withinMinutes(run: Run, manoeuvres: Manoeuvre[]): Manoeuvre[] {
+function withinMinutes({ priorities }: Library, run: Run, manoeuvres: Allowed[]): Fitting | undefined {
   const { minutes, pace } = run.request;
-  if (minutes === undefined) return manoeuvres;
-  const movements = (some: readonly Manoeuvre[]): number => atPace(trialSeconds(run)(some.map(itemOf)), pace);
-  return fitting(manoeuvres, minutes * 60, movements);
+  if (minutes === undefined) return undefined;
+  const needed = (some: readonly Manoeuvre[]): Needed => {
+    const work = some.reduce((sum, one) => sum + one.seconds, 0);
+    const { seconds, bound } = trial(run, some.map(itemOf));
+    return { seconds: work + atPace(seconds, pace), bound: work + atPace(bound, pace) };
+  };
+  return fitting(manoeuvres, groupsOf(manoeuvres, priorities), minutes * 60, needed);
 }
 
-function dropped({ minutes }: PlanRequest, all: readonly Manoeuvre[], kept: readonly Manoeuvre[]): Plan['leftOut'] {
-  if (minutes === undefined) return [];
-  return all.filter((one) => !kept.includes(one)).map(({ id }) => ({ manoeuvre: id, reason: doesNotFit(minutes) }));
+/** What did not fit, in page order. */
+function dropped({ minutes = 0 }: PlanRequest, all: readonly Allowed[], fitted: Fitting | undefined): Plan['leftOut'] {
+  const reasons = new Map(
+    (fitted?.dropped ?? []).flatMap(({ group, needs }) =>
+      group.manoeuvres.map(({ id }) => [id, doesNotFit(minutes, needs, group.title)] as const),
+    ),
+  );
+  return all.flatMap(({ id }) => {
+    const reason = reasons.get(id);
+    return reason === undefined ? [] : [{ manoeuvre: id, reason }];
+  });
 }
 
 function toLayOut({ instruments }: Library, manoeuvres: readonly Manoeuvre[]): string[] {
@@ -90,7 +112,7 @@ function toLayOut({ instruments }: Library, manoeuvres: readonly Manoeuvre[]): s
   return instruments.map(({ id }) => id).filter((id) => used.has(id));
 }
 
-function turnsOf(problem: Problem, manoeuvres: readonly Manoeuvre[], placed: readonly Placed[]): Turn[] {
+function turnsOf(problem: Problem, manoeuvres: readonly Allowed[], placed: readonly Placed[]): Turn[] {
   return placed.flatMap(({ item, positions }) => {
     const manoeuvre = manoeuvres[item];
     const ids = positions.map((position) => problem.positions[position] ?? '');

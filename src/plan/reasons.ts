@@ -11,9 +11,23 @@ export function reasonToLeaveOut(library: Library, request: PlanRequest, manoeuv
   );
 }
 
-/** Why a manoeuvre was left out for want of time. */
-export const doesNotFit = (minutes: number): string =>
-  `does not fit in ${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
+/**
+ * Why a manoeuvre was left out for want of time, and what it would need.
+ * @param needs least seconds of a sheet that holds it beside what comes before it
+ * @param together what is not to be split, if it belongs to it
+ */
+export function doesNotFit(minutes: number, needs: number, together?: string): string {
+  const given = `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
+  const whole = together === undefined ? '' : `, where "${together}" is kept or left out as a whole`;
+  return `does not fit in ${given}${whole}; beside what matters more it needs at least ${timeOf(needs)}`;
+}
+
+function timeOf(needs: number): string {
+  const [minutes, seconds] = [Math.floor(Math.ceil(needs) / 60), Math.ceil(needs) % 60];
+  return [minutes > 0 ? `${minutes} min` : '', seconds > 0 ? `${seconds} s` : '']
+    .filter((part) => part !== '')
+    .join(' ');
+}
 
 function withoutPosition(
   { positions }: Library,

@@ -1,11 +1,11 @@
-import type { Manoeuvre } from '../../schemas/manoeuvre.ts';
 import type { PlanStep } from '../../schemas/plan.ts';
 import { atPace } from './movements.ts';
 import type { ChangeSeconds } from './search/problem.ts';
+import type { Allowed } from './select.ts';
 
 /** A manoeuvre in its place, with the position of each stage. */
 export interface Turn {
-  manoeuvre: Manoeuvre;
+  manoeuvre: Allowed;
   positions: string[];
 }
 
@@ -35,13 +35,14 @@ export function stepsOf(turns: readonly Turn[], { change, pace, start }: Timing)
 }
 
 function stepOf(
-  { id, exposure, examiner, instruments }: Manoeuvre,
+  { id, exposure, examiner, instruments, onlySide }: Allowed,
   stage: number,
   position: string,
   start: number,
   seconds: number,
 ): PlanStep {
-  return { manoeuvre: id, stage, position, exposure, examiner, instruments, start: atPace(start), seconds };
+  const side = onlySide === undefined ? {} : { side: onlySide };
+  return { manoeuvre: id, stage, position, exposure, examiner, instruments, start: atPace(start), seconds, ...side };
 }
 
 /** Whole seconds for each stage that add up to the whole, the longer ones first. */

@@ -24,7 +24,7 @@ async function timed<T>(work: () => T | Promise<T>): Promise<[T, number]> {
 }
 
 async function measure(form: Form, paper: Paper): Promise<number> {
-  const [blank, setting] = await timed(() => compilePdf({ template: 'form.typ', data: sheetOf(form, paper, library) }));
+  const [blank, setting] = await timed(() => compilePdf({ template: 'form.typ', data: sheetOf(form, paper) }));
   const [bytes, making] = await timed(() => addFormFields(blank, [...sheetFields, ...formFieldSpecs(form)]));
   const items = form.sections.flatMap((section) => section.items).filter(({ fields }) => fields.length > 0);
   const fields = items.flatMap((item) => item.fields).length;

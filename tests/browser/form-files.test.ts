@@ -4,12 +4,16 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { requireReleases } from '../../src/forms/releases/load.ts';
+import { current } from '../../src/forms/releases/released-forms.ts';
 import { filled, values, widgets } from '../fixtures/pdf-fields.ts';
 import { present } from '../fixtures/present.ts';
 import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
 const form = 'forms/adult-screening/';
+/** The release in use. */
+const version = present(current(requireReleases('content').get('adult-screening'))).version;
 
 /** Follows a link that downloads, as a click does. */
 async function download(page: Page, words: string): Promise<{ name: string; bytes: Uint8Array }> {
@@ -62,7 +66,7 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
       const questionnaire = await text('Download the FHIR R4 Questionnaire');
       expect(questionnaire.name).toBe('adult-screening.questionnaire.json');
       const asked = JSON.parse(questionnaire.text) as { resourceType: string; url: string; item: unknown[] };
-      expect(asked).toMatchObject({ resourceType: 'Questionnaire', status: 'draft', version: '0.1.0' });
+      expect(asked).toMatchObject({ resourceType: 'Questionnaire', status: 'active', version });
       expect(asked.url).toBe('https://fingerbreadth.example/forms/adult-screening');
       expect(asked.item.length).toBeGreaterThan(2);
 
@@ -85,7 +89,7 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
     ['schema.json', 'application/json; charset=utf-8'],
     ['codebook.csv', 'text/csv; charset=utf-8'],
   ])('a plain host tells the type of .%s by its name', async (ending, type) => {
-    const answer = await fetch(`${sites.url(edition)}${form}next/adult-screening.${ending}`);
+    const answer = await fetch(`${sites.url(edition)}${form}${version}/adult-screening.${ending}`);
     expect(answer.status).toBe(200);
     expect(answer.headers.get('content-type')).toBe(type);
   });

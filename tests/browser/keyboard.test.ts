@@ -20,9 +20,13 @@ interface Focus {
   seen: boolean;
 }
 
+/** Tab stops once in a group of radio buttons, arrows do the rest: its first button stands for all of them. */
+const stopOf = `((node) => node.type === 'radio'
+  ? document.querySelector('input[type=radio][name="' + node.name + '"]') : node)`;
+
 /** What Tab can reach: shown links, buttons and fields. */
 const reachable = `[...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')]
-  .filter((node) => !node.disabled && node.checkVisibility({ visibilityProperty: true }))`;
+  .filter((node) => !node.disabled && ${stopOf}(node) === node && node.checkVisibility({ visibilityProperty: true }))`;
 
 const focus = `(() => {
   const node = document.activeElement;
@@ -33,7 +37,7 @@ const focus = `(() => {
     return at !== null && (node === at || node.contains(at) || at.contains(node));
   };
   return {
-    place: ${reachable}.indexOf(node),
+    place: ${reachable}.indexOf(${stopOf}(node)),
     words: (node.innerText ?? node.name ?? '').trim(),
     outline: Math.max(widthOf(getComputedStyle(node)), widthOf(getComputedStyle(node, '::after'))),
     seen: boxes.some(uncovered),

@@ -22,9 +22,18 @@ export function builtPages(edition: Edition): BuiltPage[] {
 /** A page that looks unlike the others of its kind: no position is filled at its edge. */
 const inAnyPosition = 'protocols/preparation/unwell-first/';
 
+/** Kinds whose pages differ in length alone, with hundreds of fields of a few sorts: the short one has every sort. */
+const alike: Readonly<Record<string, string>> = {
+  fill: 'forms/short-visit/fill/',
+  watch: 'forms/short-visit/watch/',
+};
+
+/** Whether a page need not be looked at, since another of its kind shows all that it has. */
+export const isAlike = ({ kind, path }: BuiltPage): boolean => (alike[kind] ?? path) !== path;
+
 /** The longest page of each kind, in the order of the kinds: where most can go wrong; and one in any position. */
 export function oneOfEachKind(edition: Edition): BuiltPage[] {
-  const built = builtPages(edition);
+  const built = builtPages(edition).filter((page) => !isAlike(page));
   const longest = new Map<string, BuiltPage>();
   for (const page of built) {
     if (page.html.length > (longest.get(page.kind)?.html.length ?? 0)) longest.set(page.kind, page);

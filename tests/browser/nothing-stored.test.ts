@@ -1,7 +1,7 @@
 /** What was looked up, chosen or opened leaves nothing behind in the browser. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { builtPages } from './kinds.ts';
+import { builtPages, isAlike } from './kinds.ts';
 import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
@@ -21,7 +21,8 @@ const nothing = { local: {}, session: {}, cookie: '', databases: [], stores: [],
 /** Types and chooses wherever a page lets one. */
 async function use(page: Page): Promise<void> {
   for (const select of await page.locator('select:visible').all()) await select.selectOption({ index: 1 });
-  for (const field of await page.locator('input:visible').all()) {
+  // The fields themselves, not their places: using one may bring others.
+  for (const field of await page.locator('input:visible').elementHandles()) {
     const ticked = ['checkbox', 'radio'].includes((await field.getAttribute('type')) ?? '');
     await (ticked ? field.check() : field.fill('12'));
   }
@@ -29,8 +30,9 @@ async function use(page: Page): Promise<void> {
 }
 
 describe.each(editionNames)('the site built as %s', (edition) => {
-  it('keeps nothing after every field on every page that has fields was used', async () => {
-    const withFields = builtPages(edition).filter(({ html }) => /<(input|select|textarea)\b/.test(html));
+  it('keeps nothing after every field on every page that has fields of its own was used', async () => {
+    const pages = builtPages(edition).filter((page) => !isAlike(page));
+    const withFields = pages.filter(({ html }) => /<(input|select|textarea)\b/.test(html));
     expect(withFields.length).toBeGreaterThan(1);
     for (const { path } of withFields) {
       await sites.visit(edition, path, {}, async (page) => {

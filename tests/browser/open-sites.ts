@@ -49,6 +49,8 @@ export function openSites(): OpenSites {
         const page = await context.newPage();
         await page.goto(url(edition) + path);
         await page.evaluate('document.fonts.ready');
+        // A live part that is still at work says so.
+        await page.locator('[aria-busy=true]').waitFor({ state: 'detached' });
         return await see(page);
       } finally {
         await context.close();

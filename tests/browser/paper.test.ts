@@ -21,7 +21,7 @@ const printed = [
   { path: 'protocols/neck/', most: 24 },
   { path: 'cards/neck/', most: 9 },
   { path: 'forms/adult-screening/', most: Math.ceil(0.8 * screeningItems) },
-  { path: 'plan/', most: Math.ceil(0.45 * screeningItems) },
+  { path: 'plan/adult-screening/', most: Math.ceil(0.45 * screeningItems) },
 ];
 
 /** Characters on a sheet that is worth its paper: about 130 of furniture, and more than a line. */

@@ -1,16 +1,20 @@
-/** The page of run sheets says what the planner's command says, first things first, and each of its links leads on. */
+/** The page of each stock sheet says what the planner's command says, first things first, and its links lead on. */
 import { spawnSync } from 'node:child_process';
-import type { Locator, Page } from 'playwright-core';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse, type HTMLElement } from 'node-html-parser';
 import { describe, expect, it } from 'vitest';
 import type { Plan } from '../../schemas/plan.ts';
 import { requireLibrary } from '../../src/library/load.ts';
+import { inPageOrder } from '../../src/plan/manoeuvres-of.ts';
 import { stockRequest } from '../../src/plan/stock-request.ts';
-import { editions } from '../site.ts';
+import { present } from '../fixtures/present.ts';
+import { editions, siteFolder, type Edition } from '../site.ts';
 import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
 const library = requireLibrary('content');
-const systemOf = new Map(library.protocols.flatMap(({ id, manoeuvres }) => manoeuvres.map((one) => [one.id, id])));
+const manoeuvres = new Map(inPageOrder(library).map((one) => [one.id, one]));
 const labelOf = (entries: readonly { id: string; label: string }[], id: string): string =>
   entries.find((entry) => entry.id === id)?.label ?? `no label for ${id}`;
 
@@ -26,120 +30,135 @@ function planned(form: (typeof library.forms)[number]): Plan {
 
 const exams = library.forms.map((form) => ({ form, plan: planned(form) }));
 
-/** Words of every place, spaces made one. */
-const wordsOf = async (places: Locator): Promise<string[]> =>
-  (await places.allInnerTexts()).map((words) => words.replaceAll(/\s+/g, ' ').trim());
+const built = (edition: Edition, path: string): HTMLElement =>
+  parse(readFileSync(join(siteFolder(edition), path, 'index.html'), 'utf8'));
 
-const hrefsOf = (places: Locator): Promise<string[]> =>
-  places.evaluateAll<string[], Element>((links) => links.map((link) => link.getAttribute('href') ?? ''));
+/** Words of an element, spaces made one. */
+const wordsOf = (node: HTMLElement | null | undefined): string =>
+  present(node ?? undefined)
+    .text.replaceAll(/\s+/g, ' ')
+    .trim();
+
+const hrefsOf = (nodes: readonly HTMLElement[]): string[] => nodes.map((node) => node.getAttribute('href') ?? '');
 
 /** Items without those that repeat the one before. */
 const runs = (items: readonly string[]): string[] => items.filter((item, i) => item !== items[i - 1]);
 
 describe.each(editionNames)('in the site built as %s', (edition) => {
-  const onSheet = (id: string, see: (sheet: Locator, page: Page) => Promise<void>): Promise<void> =>
-    sites.visit(edition, `plan/#${id}`, {}, (page) => see(page.locator(`article.sheet[id="${id}"]`), page));
+  const base = editions[edition];
 
-  it('there is a sheet for every stock examination; the one that is chosen shows alone, scripts or not', async () => {
+  it('the page of run sheets leads, scripts or not, to the sheet of every stock examination', async () => {
     await sites.visit(edition, 'plan/', { scripts: false }, async (page) => {
-      const all = page.locator('article.sheet');
-      const idsOf = (sheets: Locator): Promise<string[]> => sheets.evaluateAll((nodes) => nodes.map(({ id }) => id));
-      const ids = await idsOf(all);
-      expect(ids.toSorted()).toEqual(library.forms.map(({ id }) => id).toSorted());
-      expect(await idsOf(page.locator('article.sheet:visible'))).toEqual(ids.slice(0, 1));
-      const choices = page.locator('nav.choose a');
-      expect(await hrefsOf(choices)).toEqual(ids.map((id) => `#${id}`));
-      for (const [i, id] of ids.entries()) {
-        await choices.nth(i).click();
-        await expect.poll(() => idsOf(page.locator('article.sheet:visible'))).toEqual([id]);
-      }
+      const links = page.locator('nav.choose a');
+      const hrefs = await links.evaluateAll<string[], Element>((nodes) =>
+        nodes.map((node) => node.getAttribute('href') ?? ''),
+      );
+      expect(hrefs.toSorted()).toEqual(library.forms.map(({ id }) => `${base}plan/${id}/`).toSorted());
+      expect(await page.locator('form:visible').count()).toBe(0);
+      expect(await page.locator('noscript p').isVisible()).toBe(true);
+      await links.first().click();
+      await page.waitForURL(new URL(hrefs[0] ?? '', sites.url(edition)).href);
+      expect(await page.locator('li.step').first().isVisible()).toBe(true);
     });
   });
 
-  // The editions have the same pages (same-bytes.test.ts): every examination in one of them is enough.
-  describe.each(edition === 'sub' ? exams : exams.slice(0, 1))('the sheet of $form.id', ({ form, plan }) => {
-    it('opens with stopping and treating first', async () => {
-      await onSheet(form.id, async (sheet) => {
-        const first = sheet.locator('section').first();
-        expect(await first.innerText()).toMatch(/Unwell\? Stop and treat first\./);
-        expect(await hrefsOf(first.locator('a'))).toEqual([`${editions[edition]}protocols/preparation/unwell-first/`]);
+  describe.each(exams)('the sheet of $form.id', ({ form, plan }) => {
+    const sheet = (): HTMLElement =>
+      present(built(edition, `plan/${form.id}`).querySelector('article.sheet') ?? undefined);
+
+    it('opens with stopping and treating first, then with what must not be missed', () => {
+      const [first, second] = sheet().querySelectorAll('section.alarm');
+      expect(wordsOf(first)).toMatch(/Unwell\? Stop and treat first\./);
+      expect(hrefsOf(first?.querySelectorAll('a') ?? [])).toEqual([`${base}protocols/preparation/unwell-first/`]);
+      expect(second?.querySelectorAll('li').map(wordsOf) ?? []).toEqual(form.mustNotMiss.map((sign) => `${sign}.`));
+    });
+
+    it('has the blocks and steps of the command, in its order, each leading to its manoeuvre', () => {
+      const blocks = sheet().querySelectorAll('section.block');
+      const positions = runs(plan.steps.map(({ position }) => labelOf(library.positions, position)));
+      expect(blocks.length).toBe(positions.length);
+      blocks.forEach((block, i) =>
+        expect(wordsOf(block.querySelector('h2'))).toMatch(new RegExp(`^${positions[i] ?? ''} `)),
+      );
+      expect(hrefsOf(sheet().querySelectorAll('li.step .what a'))).toEqual(
+        plan.steps.map(({ manoeuvre }) => `${base}protocols/${manoeuvres.get(manoeuvre)?.system ?? ''}/${manoeuvre}/`),
+      );
+      expect(sheet().querySelectorAll('li.step .number').map(wordsOf)).toEqual(plan.steps.map((_, i) => `${i + 1}`));
+      const starts = plan.steps.flatMap(({ position }, i) => (position === plan.steps[i - 1]?.position ? [] : [i]));
+      expect(blocks.map((block) => block.querySelectorAll('li.step').length)).toEqual(
+        starts.map((start, b) => (starts[b + 1] ?? plan.steps.length) - start),
+      );
+    });
+
+    it('says what to lay out, how long it takes, how often the patient moves, and how other orders compare', () => {
+      const laid = sheet()
+        .querySelectorAll('.lay-out dt')
+        .map((node) => wordsOf(node).replace(', single use', ''));
+      expect(plan.layOut.length).toBeGreaterThan(0);
+      expect(laid.toSorted()).toEqual(plan.layOut.map((id) => labelOf(library.instruments, id)).toSorted());
+      const changes = plan.totals.positionChanges;
+      const sum = wordsOf(sheet().querySelector('.in-all p'));
+      expect(sum).toContain(`${Math.round(plan.totals.seconds / 60)} minutes`);
+      expect(sum).toContain(changes === 0 ? 'no change' : `${changes} change${changes === 1 ? '' : 's'} of position`);
+      const rows = sheet().querySelectorAll('.comparison tbody tr');
+      expect(rows.map((row) => wordsOf(row.querySelector('th')))).toEqual([
+        'This sheet',
+        'Head to toe',
+        'System by system',
+      ]);
+      expect(wordsOf(rows[0]?.querySelector('td'))).toBe(String(changes));
+    });
+
+    it('draws time to scale', () => {
+      const bars = sheet().querySelectorAll('.time-strip .position .bar');
+      const moving = 100 * (plan.totals.positionSeconds / plan.totals.seconds);
+      const widths = bars.map((bar) => Number.parseFloat(bar.getAttribute('width') ?? ''));
+      expect(widths.reduce((sum, width) => sum + width, moving)).toBeCloseTo(100, 0);
+    });
+
+    it('has its cautions and what is urgent at the step', () => {
+      const steps = sheet().querySelectorAll('li.step');
+      plan.steps.forEach(({ manoeuvre, stage }, i) => {
+        if (stage > 1) return;
+        const { cautions, redFlags } = present(manoeuvres.get(manoeuvre));
+        const step = present(steps[i]);
+        expect(wordsOf(step).includes('Caution.'), manoeuvre).toBe(cautions.length > 0);
+        const urgent = redFlags.some(({ urgency }) => urgency === 'now');
+        expect(step.querySelector('.act-now') !== null, manoeuvre).toBe(urgent);
       });
     });
 
-    it('has the blocks and steps of the command, in its order, each leading to its manoeuvre', async () => {
-      await onSheet(form.id, async (sheet) => {
-        const positions = runs(plan.steps.map(({ position }) => labelOf(library.positions, position)));
-        const heads = await wordsOf(sheet.locator('section.block > h3'));
-        expect(heads.length).toBe(positions.length);
-        heads.forEach((head, i) => expect(head).toMatch(new RegExp(`^${positions[i] ?? ''} `)));
-        expect(await hrefsOf(sheet.locator('li.step .what a'))).toEqual(
-          plan.steps.map(
-            ({ manoeuvre }) => `${editions[edition]}protocols/${systemOf.get(manoeuvre) ?? ''}/${manoeuvre}/`,
-          ),
-        );
-        expect(await wordsOf(sheet.locator('li.step .number'))).toEqual(plan.steps.map((_, i) => String(i + 1)));
-      });
-    });
-
-    it('lists the steps of each block in the block of that position', async () => {
-      await onSheet(form.id, async (sheet) => {
-        const counts: number[] = [];
-        for (const block of await sheet.locator('section.block').all())
-          counts.push(await block.locator('li.step').count());
-        const starts = plan.steps.flatMap(({ position }, i) => (position === plan.steps[i - 1]?.position ? [] : [i]));
-        expect(counts).toEqual(starts.map((start, b) => (starts[b + 1] ?? plan.steps.length) - start));
-      });
-    });
-
-    it('says what to lay out: the instruments of the command, each once', async () => {
-      await onSheet(form.id, async (sheet) => {
-        const laid = (await wordsOf(sheet.locator('.lay-out dt'))).map((words) => words.replace(', single use', ''));
-        expect(plan.layOut.length).toBeGreaterThan(0);
-        expect(laid.toSorted()).toEqual(plan.layOut.map((id) => labelOf(library.instruments, id)).toSorted());
-      });
-    });
-
-    it('says how long it takes and how often the patient moves', async () => {
-      await onSheet(form.id, async (sheet) => {
-        const [sum = ''] = await wordsOf(sheet.locator('.in-all p').first());
-        const changes = plan.totals.positionChanges;
-        expect(sum).toContain(`${Math.round(plan.totals.seconds / 60)} minutes`);
-        expect(sum).toContain(`${changes} change${changes === 1 ? '' : 's'} of position`);
-      });
-    });
-
-    it('has its cautions and what is urgent in sight, at the step', async () => {
-      await onSheet(form.id, async (sheet) => {
-        for (const [i, { manoeuvre, stage }] of plan.steps.entries()) {
-          if (stage > 1) continue;
-          const { cautions, redFlags } = manoeuvreOf(manoeuvre);
-          const step = sheet.locator('li.step').nth(i);
-          expect(await step.getByText('Caution.').isVisible(), manoeuvre).toBe(cautions.length > 0);
-          const urgent = redFlags.some(({ urgency }) => urgency === 'now');
-          expect(await step.locator('.act-now').isVisible(), manoeuvre).toBe(urgent);
-        }
-      });
-    });
-
-    it('leads from its list to the step, and from the step to the page and its red flags', async () => {
-      await onSheet(form.id, async (sheet, page) => {
-        const entries = sheet.locator('.in-order a');
-        expect(await entries.count()).toBe(plan.steps.length);
-        await entries.last().click();
-        const step = sheet.locator(`li.step[id="${form.id}-step-${plan.steps.length}"]`);
-        await expect.poll(() => step.evaluate<boolean, Element>((node) => node.matches(':target'))).toBe(true);
-        const urgent = sheet.locator('.act-now a').first();
-        const href = await urgent.evaluate<string, Element>((link) => link.getAttribute('href') ?? '');
-        await urgent.click();
-        await page.waitForURL(new URL(href, sites.url(edition)).href);
-        expect(await page.locator('#red-flags').isVisible()).toBe(true);
-      });
+    it('leads from its list to each step', () => {
+      const anchors = hrefsOf(sheet().querySelectorAll('.in-order a'));
+      expect(anchors).toEqual(plan.steps.map((_, i) => `#${form.id}-step-${i + 1}`));
+      expect(anchors.filter((anchor) => sheet().querySelector(anchor) === null)).toEqual([]);
     });
   });
 });
 
-function manoeuvreOf(id: string) {
-  const found = library.protocols.flatMap(({ manoeuvres }) => manoeuvres).find((one) => one.id === id);
-  if (found === undefined) throw new Error(`There is no manoeuvre "${id}".`);
-  return found;
-}
+it('shows cautions and what is urgent without a tap, and leads to what to do', async () => {
+  await sites.visit('sub', 'plan/adult-screening/', { width: 390 }, async (page) => {
+    const hidden = '[...document.querySelectorAll(".step-body p")].filter((node) => !node.checkVisibility()).length';
+    expect(await page.evaluate(hidden)).toBe(0);
+    await page.locator('.act-now a').first().click();
+    expect(await page.locator('#red-flags').isVisible()).toBe(true);
+  });
+});
+
+it('prints the order alone in large type, and then the whole again', async () => {
+  await sites.visit('root', 'plan/adult-screening/', {}, async (page) => {
+    // As a browser does: the dialog is open while `print` runs; what is shown then is what is printed.
+    await page.evaluate(`window.print = () => {}`);
+    await page.locator('print-sheet .large').click();
+    await page.emulateMedia({ media: 'print' });
+    const size = await page
+      .locator('.in-order li')
+      .first()
+      .evaluate<number, Element>((node) => Number.parseFloat(getComputedStyle(node).fontSize));
+    expect(size).toBeGreaterThan(20);
+    expect(await page.locator('.unwell').isVisible()).toBe(true);
+    expect(await page.locator('li.step').first().isVisible()).toBe(false);
+    await page.evaluate(`dispatchEvent(new Event('afterprint'))`);
+    expect(await page.locator('li.step').first().isVisible()).toBe(true);
+  });
+});

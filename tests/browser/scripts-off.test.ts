@@ -6,10 +6,11 @@ import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
 
-/** Words of the main part, without those of look-up. */
+/** Words of the main part, without those of its live parts. */
 const words = (page: Page): Promise<string> =>
   page.evaluate<string>(`(() => {
-    document.querySelectorAll('look-up').forEach((node) => node.remove());
+    const live = 'look-up, run-sheet-maker, run-sheet-walk, print-sheet, form-note, observer-agreement';
+    document.querySelectorAll(live).forEach((node) => node.remove());
     return document.querySelector('main').innerText.replace(/\\s+/g, ' ');
   })()`);
 

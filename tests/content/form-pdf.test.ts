@@ -10,7 +10,7 @@ const sheets = library.forms.flatMap(({ id }) => (['a4', 'letter'] as const).map
 describe.each(sheets)('%s on %s', async (id, paper) => {
   const form = buildForm(library, id);
   const items = numberedItems(form);
-  const text: FormText = await formText(await formPdf(form, paper, library));
+  const text: FormText = await formText(await formPdf(form, paper));
 
   test('every item shows its first caution and every finding that cannot wait', () => {
     expect(items.length).toBeGreaterThan(0);

@@ -10,11 +10,14 @@ import { findingOptions } from '../../src/forms/answer-options.ts';
 import { buildForm } from '../../src/forms/form.ts';
 import { requiredBindings } from '../../src/forms/invariants/codes.ts';
 import { questionnaire } from '../../src/forms/questionnaire.ts';
+import { requireReleases } from '../../src/forms/releases/load.ts';
 import { requireLibrary } from '../../src/library/load.ts';
+import { present } from '../fixtures/present.ts';
 import { fixtureForm } from '../unit/forms/fixtures.ts';
 
 const definitions = (file: string): Bundle => readJson(`fhir/r4/${file}.json`) as Bundle;
 const library = requireLibrary('content');
+const releases = [...requireReleases('content').values()].flat();
 const fixture = questionnaire(fixtureForm());
 
 /** The fixture's Questionnaire as JSON, changed in one place. */
@@ -28,6 +31,21 @@ beforeAll(() => {
 describe('by the R4 definitions of Questionnaire', () => {
   it.each(library.forms.map(({ id }) => id))('the form %s is valid', (id) => {
     expect(validateResource(questionnaire(buildForm(library, id)))).toEqual([]);
+  });
+
+  it.each(releases.map((form) => [form.id, form.version, form] as const))(
+    'the release %s %s is valid',
+    (_, version, form) => {
+      const released = questionnaire(form);
+      expect(validateResource(released)).toEqual([]);
+      expect(released).toMatchObject({ version, status: 'active', approvalDate: form.signOff?.approved });
+    },
+  );
+
+  it('a withdrawn release is valid, and retired', () => {
+    const withdrawn = questionnaire({ ...present(releases[0]), status: 'retired' });
+    expect(validateResource(withdrawn)).toEqual([]);
+    expect(withdrawn.status).toBe('retired');
   });
 
   it('a form with every kind of record and side is valid', () => {

@@ -7,7 +7,7 @@ const rows = [
   ['schemas'],
   ['src/library'],
   ['src/plan', 'src/measure', 'src/evidence', 'src/figures', 'src/text', 'src/pdf'],
-  ['src/cards', 'src/forms', 'src/search'],
+  ['src/cards', 'src/forms', 'src/search', 'src/sheets'],
   ['src/pages', 'src/layouts', 'src/components', 'src/client', 'src/cli'],
 ];
 

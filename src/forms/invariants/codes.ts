@@ -11,7 +11,8 @@ export const requiredBindings = {
   operator: ['exists', '=', '!=', '>', '<', '>=', '<='],
   enableBehavior: ['all', 'any'],
   resourceType: ['Questionnaire'],
-  subjectType: ['Patient'],
+  // A patient is examined; a learner is watched.
+  subjectType: ['Patient', 'Practitioner'],
 };
 
 /** Codes come from the value sets that FHIR binds them to. */

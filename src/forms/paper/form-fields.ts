@@ -1,14 +1,10 @@
 import type { Form } from '../../../schemas/form.ts';
 import type { FieldSpec } from '../../pdf/form/field-spec.ts';
-import { numberText } from '../../text/numbers.ts';
 import { type Answer, answersOfForm } from '../answers.ts';
+import { acceptedRange } from '../records.ts';
 
 /** The name of a PDF field: the linkId with `_` for `.`, since a dot would make a hierarchy. */
 export const fieldName = (linkId: string): string => linkId.replaceAll('.', '_');
-
-/** The range that a number is accepted in, in words: "−5 to 20". */
-const acceptedRange = ({ min, max }: { min: number; max: number }): string =>
-  `${numberText(min)} to ${numberText(max)}`;
 
 const tooltip = (answer: Answer): string =>
   answer.type === 'number' ? `${answer.label}, in ${answer.unitLabel}, from ${acceptedRange(answer)}` : answer.label;

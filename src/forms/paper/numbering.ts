@@ -1,5 +1,7 @@
 import type { Form, FormItem } from '../../../schemas/form.ts';
-import type { Library } from '../../../schemas/library.ts';
+import type { PositionLabels } from '../positions.ts';
+
+export type { PositionLabels } from '../positions.ts';
 
 /** Position in words, and its marks: "supine", or "supine, then left side". */
 export interface ItemPosition {
@@ -29,15 +31,15 @@ export const printedItems = ({ sections }: Form): FormItem[] =>
 export const unprintedItems = ({ sections }: Form): FormItem[] =>
   sections.flatMap((section) => section.items.filter((item) => !isPrinted(section, item)));
 
-const positionWords = (library: Library, id: string): string =>
-  id === 'any' ? 'any position' : (library.positions.find((each) => each.id === id)?.label ?? id).toLowerCase();
+const positionWords = ({ positions }: PositionLabels, id: string): string =>
+  id === 'any' ? 'any position' : (positions.find((each) => each.id === id)?.label ?? id).toLowerCase();
 
-/** Numbers the printed items of a form, and names their positions. */
-export function numbered(form: Form, library: Library): Numbered {
+/** Numbers the printed items of a form, and names their positions in the form's own words unless told otherwise. */
+export function numbered(form: Form, labels: PositionLabels = form): Numbered {
   return {
     numberOf: new Map(printedItems(form).map(({ manoeuvre }, index) => [manoeuvre, index + 1])),
     positionOf: ({ positions }) => ({
-      words: positions.map((id) => positionWords(library, id)).join(', then '),
+      words: positions.map((id) => positionWords(labels, id)).join(', then '),
       marks: positions,
     }),
   };

@@ -1,13 +1,17 @@
 import type { FormField, FormItem } from '../../../schemas/form.ts';
 import { fieldAddress } from '../../pdf/form/field-address.ts';
 import { findingOptions } from '../answer-options.ts';
+import { recordsOf } from '../records.ts';
 import { fieldName } from './form-fields.ts';
+import { longWords } from './long-words.ts';
 
 /** One box to tick: its address, its words, and whether it is normal. */
 export interface Box {
   to: string;
   words: string;
   normal: boolean;
+  /** Its words that could be wider than a column, if any. */
+  long?: string[];
 }
 
 /** What is filled in for one side, or for a field without side. */
@@ -22,13 +26,18 @@ export interface Row {
   label: string;
   /** The words for normal. */
   normal?: string;
+  /** Words that could be wider than their column. */
+  long: { label: string[]; normal: string[] };
   right?: Cell;
   left?: Cell;
   whole?: Cell;
 }
 
 function boxes(name: string, options: readonly { words: string; normal: boolean }[]): Box[] {
-  return options.map(({ words, normal }, index) => ({ to: fieldAddress(name, index), words, normal }));
+  return options.map(({ words, normal }, index) => {
+    const long = longWords(words);
+    return { to: fieldAddress(name, index), words, normal, ...(long.length > 0 && { long }) };
+  });
 }
 
 const findingWords = findingOptions.map(({ label }) => ({ words: label.toLowerCase(), normal: false }));
@@ -64,11 +73,13 @@ const columns = { right: 'right', left: 'left', none: 'whole' } as const;
 
 function row(fields: readonly [FormField, ...FormField[]]): Row {
   const cells = Object.fromEntries(fields.map((field) => [columns[field.side], cell(field)]));
-  return { label: fields[0].base, ...said(fields[0]), ...cells };
+  const { base: label } = fields[0];
+  const { normal } = said(fields[0]);
+  const long = { label: longWords(label), normal: longWords(normal ?? '') };
+  return { label, ...(normal !== undefined && { normal }), long, ...cells };
 }
 
 /** The rows of an item: the two sides of a record share one. */
 export function rowsOf(item: FormItem): Row[] {
-  const records = Map.groupBy(item.fields, ({ record, base }) => `${record} ${base}`);
-  return [...records.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [row([first, ...more])]));
+  return recordsOf(item).map(({ fields }) => row(fields));
 }

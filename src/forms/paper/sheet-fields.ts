@@ -17,7 +17,8 @@ const radio = (name: string, tooltip: string, options: readonly FieldOption[]): 
   ...{ kind: 'radio', name: prefix + name, tooltip, options },
 });
 
-const identity: FieldSpec[] = [
+/** Whose sheet it is: asked for on every side that is filled in. */
+export const identityFields: readonly FieldSpec[] = [
   onEverySide('name', 'Patient’s name'),
   onEverySide('birth', 'Patient’s date of birth'),
   onEverySide('number', 'Patient’s number'),
@@ -88,7 +89,7 @@ const closing: FieldSpec[] = [
 ];
 
 /** The blanks at the head of the sheet: who, when, with whom, in what state. */
-export const openingFields: readonly FieldSpec[] = [...identity, ...occasion, ...company, ...state];
+export const openingFields: readonly FieldSpec[] = [...identityFields, ...occasion, ...company, ...state];
 
 /** The blanks at its end: what changed, what follows, who was told, who signs. */
 export const closingFields: readonly FieldSpec[] = closing;

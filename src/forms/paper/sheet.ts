@@ -1,27 +1,25 @@
-import type { Form, FormField, FormItem, FormSection } from '../../../schemas/form.ts';
-import type { Library } from '../../../schemas/library.ts';
+import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
+import { editionWords, shortCode } from '../edition.ts';
 import { type AnnexSection, annexOf } from './annex.ts';
 import { cautionSentences, nowFindings, sensitiveWords } from './guidance.ts';
 import { isPrinted, type ItemPosition, type Numbered, numbered, unprintedItems } from './numbering.ts';
 import { type Row, rowsOf } from './rows.ts';
+import { longWords } from './long-words.ts';
+import { newScales, type ScaleKey } from './scale-keys.ts';
 import { toldRows } from './sheet-fields.ts';
 
 /** Paper that a form is set on. */
 export type Paper = 'a4' | 'letter';
-
-interface ScaleKey {
-  title: string;
-  grades: string[];
-  source?: string;
-}
 
 interface SheetItem {
   id: string;
   /** Number in the margin, by which the annex is read. */
   number: number;
   title: string;
+  /** Words of the title that could be wider than their column. */
+  long: string[];
   position: ItemPosition;
   sensitive?: string;
   /** The first caution; the others stand in the annex. */
@@ -62,29 +60,13 @@ export interface Sheet {
   annex: AnnexSection[];
 }
 
-type ScaleField = Extract<FormField, { kind: 'scale' }>;
-
-function scaleKey({ scaleTitle, options, source }: ScaleField): ScaleKey {
-  const grades = options.map(({ display }) => display);
-  return { title: scaleTitle, grades, ...(source === undefined ? {} : { source }) };
-}
-
-const scaleFields = (items: readonly FormItem[]): ScaleField[] =>
-  items.flatMap(({ fields }) => fields).filter((field) => field.kind === 'scale');
-
-/** The scales of an item that none before it in its section asks for. */
-function newScales(item: FormItem, before: readonly FormItem[]): ScaleKey[] {
-  const known = new Set(scaleFields(before).map(({ scale }) => scale));
-  const scales = Map.groupBy(scaleFields([item]), ({ scale }) => scale);
-  return [...scales].flatMap(([id, [first]]) => (first === undefined || known.has(id) ? [] : [scaleKey(first)]));
-}
-
 function sheetItem(item: FormItem, before: readonly FormItem[], { numberOf, positionOf }: Numbered): SheetItem {
   const [caution] = cautionSentences(item);
   return {
     id: item.manoeuvre,
     number: numberOf.get(item.manoeuvre) ?? 0,
     title: item.title,
+    long: longWords(item.title),
     position: positionOf(item),
     ...(item.sensitive ? { sensitive: sensitiveWords } : {}),
     ...(caution === undefined ? {} : { caution }),
@@ -105,16 +87,14 @@ function marksOf(form: Form): Sheet['marks'] {
   return Object.fromEntries([...new Set(ids)].map((id) => [id, positionMarkSvg(id)]));
 }
 
-const statusWords = { draft: ', draft', active: '', retired: ', withdrawn' } as const;
-
 /** The sheet of a form. Throws RangeError for a position without a mark. */
-export function sheetOf(form: Form, paper: Paper, library: Library): Sheet {
+export function sheetOf(form: Form, paper: Paper): Sheet {
   const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
-  const all = numbered(form, library);
+  const all = numbered(form);
   return {
     ...{ paper, title, purpose, leavesOut, mustNotMiss, copyright, date },
-    edition: `${form.id} ${form.version}${statusWords[form.status]}`,
-    code: form.hash.slice(0, 8),
+    edition: editionWords(form),
+    code: shortCode(form.hash),
     reasons: reasonOptions.map(({ label }) => label.toLowerCase()),
     unwell: unprintedItems(form).flatMap(nowFindings),
     told: toldRows,

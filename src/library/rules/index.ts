@@ -4,6 +4,7 @@ import { overdueReview } from './overdue-review.ts';
 import { pageName } from './page-name.ts';
 import { patientWording } from './patient-wording.ts';
 import { positionChanges } from './position-changes.ts';
+import { priorities } from './priorities.ts';
 import { records } from './records.ts';
 import { redFlags } from './red-flags.ts';
 import { references } from './references.ts';
@@ -24,6 +25,7 @@ export const rules: readonly Rule[] = [
   pageName,
   orderCycle,
   positionChanges,
+  priorities,
   patientWording,
   techniqueSteps,
   stageSeconds,

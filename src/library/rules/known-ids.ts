@@ -78,6 +78,9 @@ function checkTables({ tables }: Content, look: Lookup): void {
     look('values', entry.value.values, (index) => entry.at(['values', index]));
     look('sources', entry.value.sources, (index) => entry.at(['sources', index]));
   });
+  tables.priorities.forEach((entry) =>
+    look('manoeuvres', entry.value.manoeuvres, (index) => entry.at(['manoeuvres', index])),
+  );
   tables.cardSets.forEach((entry) => look('systems', [entry.value.system], () => entry.at(['system'])));
   tables.forms.forEach((entry) => {
     look('positions', entry.value.start === undefined ? [] : [entry.value.start], () => entry.at(['start']));
@@ -98,6 +101,6 @@ function checkTables({ tables }: Content, look: Lookup): void {
 }
 
 function plural(noun: string): string {
-  const words = noun === 'evidence entry' ? 'evidence entries' : `${noun}s`;
+  const words = noun === 'evidence entry' ? 'evidence entries' : noun === 'priority' ? 'priorities' : `${noun}s`;
   return words.charAt(0).toUpperCase() + words.slice(1);
 }

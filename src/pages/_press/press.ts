@@ -2,10 +2,12 @@
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import { Piscina } from 'piscina';
+import type { Form } from '../../../schemas/form.ts';
 import { cardSetsOf } from '../../cards/select.ts';
 import type { Paper } from '../../forms/paper/sheet.ts';
 import { library } from '../_data.ts';
-import type { Job, PressedCards } from './job.ts';
+import type { Job, PressedCards, PressedSheets } from './job.ts';
+import { kept } from './kept.ts';
 
 // Found from the working folder, since bundlers move modules. A thread costs some 300 MB, and the typesetter spreads
 // its own work over the cores: one is left for the pages.
@@ -19,8 +21,7 @@ const pool = new Piscina({
 const jobs = new Map<string, Promise<unknown>>();
 
 /** Runs a job once, however often its files are asked for. */
-function once(job: Job): Promise<unknown> {
-  const key = JSON.stringify(job);
+function once(job: Job, key = JSON.stringify(job)): Promise<unknown> {
   const running = jobs.get(key) ?? (pool.run(job) as Promise<unknown>);
   // Whoever awaits the files gets the fault; until then it must not count as unhandled.
   running.catch(() => undefined);
@@ -32,12 +33,27 @@ function once(job: Job): Promise<unknown> {
 export const pressedCards = (set: string): Promise<PressedCards> =>
   once({ kind: 'cards', set }) as Promise<PressedCards>;
 
-/** A form as a fillable PDF. Rejects as formPdf does. */
-export const pressedForm = (form: string, paper: Paper): Promise<Uint8Array<ArrayBuffer>> =>
-  once({ kind: 'form', form, paper }) as Promise<Uint8Array<ArrayBuffer>>;
+/** A form as a fillable PDF, kept from one build to the next. Rejects as formPdf does. */
+export function pressedForm(form: Form, paper: Paper): Promise<Uint8Array<ArrayBuffer>> {
+  const key = `${form.id} ${form.version} ${form.status} ${form.hash} ${paper}`;
+  return kept(form, `${paper}.pdf`, () => once({ kind: 'form', form, paper }, key) as Promise<Uint8Array>);
+}
+
+/** The observation sheets of a form as a fillable PDF, kept likewise. Rejects as observationPdf does. */
+export function pressedWatch(form: Form, paper: Paper): Promise<Uint8Array<ArrayBuffer>> {
+  const key = `watch ${form.id} ${form.version} ${form.status} ${form.hash} ${paper}`;
+  return kept(form, `watch.${paper}.pdf`, () => once({ kind: 'watch', form, paper }, key) as Promise<Uint8Array>);
+}
+
+/** The run sheet of a stock exam in every size. Rejects as sheetPdf does. */
+export const pressedSheets = (form: string): Promise<PressedSheets> =>
+  once({ kind: 'sheets', form }) as Promise<PressedSheets>;
 
 /** Starts on everything that a build will ask for, the longest jobs first. */
-export function startPressing(forms: readonly string[]): void {
-  for (const form of forms) for (const paper of ['a4', 'letter'] as const) void pressedForm(form, paper);
+export function startPressing(forms: readonly Form[]): void {
+  const longest = forms.toSorted((a, b) => JSON.stringify(b).length - JSON.stringify(a).length);
+  for (const form of longest)
+    for (const paper of ['a4', 'letter'] as const) pressedForm(form, paper).catch(() => undefined);
   for (const { id } of cardSetsOf(library)) void pressedCards(id);
+  for (const { id } of library.forms) void pressedSheets(id);
 }

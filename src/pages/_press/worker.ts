@@ -5,9 +5,11 @@ import { runInNewContext } from 'node:vm';
 import { workerData } from 'piscina';
 import type { Library } from '../../../schemas/library.ts';
 import { cardFits, cardPdf } from '../../cards/cards.ts';
-import { buildForm } from '../../forms/form.ts';
+import { observationPdf } from '../../forms/observation-pdf.ts';
 import { formPdf } from '../../forms/pdf.ts';
-import type { Job, PressedCards } from './job.ts';
+import { sheetPdf } from '../../sheets/pdf.ts';
+import { runSheet } from '../../sheets/sheet.ts';
+import type { Job, PressedCards, PressedSheets } from './job.ts';
 
 const library = workerData as Library;
 
@@ -21,10 +23,17 @@ function deck(set: string): PressedCards {
   return { files, fits: { a6: cardFits(library, set, 'a6'), index: cardFits(library, set, 'index') } };
 }
 
-/** Sets the PDFs of a job. Rejects as cardPdf and formPdf do, with the words of their faults. */
-export default async function press(job: Job): Promise<PressedCards | Uint8Array> {
+function sheets(form: string): PressedSheets {
+  const sheet = runSheet(library, form);
+  return { a4: sheetPdf(sheet, 'a4'), letter: sheetPdf(sheet, 'letter'), a6: sheetPdf(sheet, 'a6') };
+}
+
+/** Sets the PDFs of a job. Rejects as cardPdf, formPdf, observationPdf and sheetPdf do, with the words of their faults. */
+export default async function press(job: Job): Promise<PressedCards | PressedSheets | Uint8Array> {
   try {
-    return job.kind === 'cards' ? deck(job.set) : await formPdf(buildForm(library, job.form), job.paper, library);
+    if (job.kind === 'cards') return deck(job.set);
+    if (job.kind === 'sheets') return sheets(job.form);
+    return await (job.kind === 'watch' ? observationPdf : formPdf)(job.form, job.paper);
   } finally {
     collectGarbage();
     // The typesetter's memory is given back in a turn of the event loop, which the pool would not take between jobs.

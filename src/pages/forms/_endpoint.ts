@@ -1,15 +1,28 @@
 import type { APIRoute, GetStaticPathsItem } from 'astro';
-import { type FormFile, formFiles, offeredForms } from './_files.ts';
+import { allEditions, type Edition } from './_editions.ts';
+import { editionFiles, fileNames } from './_files.ts';
 
-/** The drafts' files whose name has this ending, for a route that spells the ending out. */
-export async function pathsEnding(ending: `.${string}`): Promise<GetStaticPathsItem[]> {
-  const files = offeredForms.map(async ({ id }) => (await formFiles(id)).map((file) => ({ form: id, file })));
-  return (await Promise.all(files))
-    .flat()
-    .filter(({ file }) => file.name.endsWith(ending))
-    .map(({ form, file }) => ({ params: { form, file: file.name.slice(0, -ending.length) }, props: { file } }));
+interface Props {
+  edition: Edition;
+  name: string;
+}
+
+/** The files of every version of every form whose name has this ending, for a route that spells the ending out. */
+export function pathsEnding(ending: `.${string}`): GetStaticPathsItem[] {
+  return allEditions.flatMap((edition) =>
+    fileNames(edition)
+      .filter((name) => name.endsWith(ending))
+      .map((name) => ({
+        params: { form: edition.form.id, version: edition.at, file: name.slice(0, -ending.length) },
+        props: { edition, name } satisfies Props,
+      })),
+  );
 }
 
 /** The file, byte for byte as the download list counts it. */
-export const serveFile: APIRoute<{ file: FormFile }> = ({ props: { file } }) =>
-  new Response(file.bytes, { headers: { 'Content-Type': file.mediaType } });
+export const serveFile: APIRoute<Props> = async ({ props: { edition, name } }) => {
+  const file = (await editionFiles(edition)).find((each) => each.name === name);
+  return file === undefined
+    ? new Response(undefined, { status: 404 })
+    : new Response(file.bytes, { headers: { 'Content-Type': file.mediaType } });
+};

@@ -1,13 +1,15 @@
 import type { Form } from '../../../schemas/form.ts';
+import { formBundle } from '../../forms/bundle/bundle.ts';
 import { codebook } from '../../forms/codebook.ts';
-import { buildForm } from '../../forms/form.ts';
+import { formDocx } from '../../forms/docx/docx.ts';
+import { changesJson } from '../../forms/changes/json.ts';
+import { formText } from '../../forms/plain/text.ts';
 import { questionnaire } from '../../forms/questionnaire.ts';
 import { responseSchema } from '../../forms/response-schema.ts';
-import { library } from '../_data.ts';
+import { sha256 } from '../../library/hash.ts';
+import { kept } from '../_press/kept.ts';
 import { pressedForm, startPressing } from '../_press/press.ts';
-
-/** Forms whose draft is offered as files. */
-const withFiles: readonly string[] = ['adult-screening'];
+import { allEditions, type Edition } from './_editions.ts';
 
 /** A form in one format. */
 export interface FormFile {
@@ -26,10 +28,13 @@ interface Format {
   words: string;
   use: string;
   mediaType: string;
-  write: (form: Form) => string | Promise<Uint8Array>;
+  /** What stands in the file; `before` is the release before it. */
+  write: (form: Form, before: Form | undefined) => string | Promise<Uint8Array>;
 }
 
 const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
+
+const wordDocument = 'application/vnd.openxmlformats-officedocument.wordprocessingml.document';
 
 const formats: readonly Format[] = [
   {
@@ -39,7 +44,7 @@ const formats: readonly Format[] = [
       use: 'To print, or to fill on screen.',
       mediaType: 'application/pdf',
     },
-    write: (form) => pressedForm(form.id, 'a4'),
+    write: (form) => pressedForm(form, 'a4'),
   },
   {
     ...{
@@ -48,7 +53,7 @@ const formats: readonly Format[] = [
       use: 'The same on Letter paper.',
       mediaType: 'application/pdf',
     },
-    write: (form) => pressedForm(form.id, 'letter'),
+    write: (form) => pressedForm(form, 'letter'),
   },
   {
     ...{ ending: 'questionnaire.json', words: 'the FHIR R4 Questionnaire', mediaType: 'application/fhir+json' },
@@ -65,30 +70,56 @@ const formats: readonly Format[] = [
     use: 'Every field with its unit, range, options and codes.',
     write: (form) => codebook(form),
   },
+  {
+    ...{ ending: 'docx', words: 'the form for a word processor (.docx)', mediaType: wordDocument },
+    use: 'To adapt, or to fill where nothing else opens.',
+    write: (form) => kept(form, 'docx', () => formDocx(form)),
+  },
+  {
+    ...{ ending: 'txt', words: 'the form as plain text', mediaType: 'text/plain; charset=utf-8' },
+    use: 'To read aloud, to paste, or where nothing else opens.',
+    write: formText,
+  },
+  {
+    ...{ ending: 'changes.json', words: 'what changed, for machines (JSON)', mediaType: 'application/json' },
+    use: 'Every difference from the release before, with its size.',
+    write: (form, before) => json(changesJson(before, form)),
+  },
+  {
+    ...{ ending: 'form.json', words: 'the form as plain data (JSON)', mediaType: 'application/json' },
+    use: 'The one value that every format is made from, word for word.',
+    write: (form) => `${JSON.stringify(form)}\n`,
+  },
 ];
 
-const files = new Map<string, Promise<FormFile[]>>();
+const files = new Map<Edition, Promise<FormFile[]>>();
 
-/** Every form's draft, built once. */
-export const draftForms: readonly Form[] = library.forms.map(({ id }) => buildForm(library, id));
+/** Names of the files that a version of a form has; nothing is written for it. */
+export const fileNames = ({ form }: Edition): string[] =>
+  [...formats.map(({ ending }) => ending), 'zip'].map((ending) => `${form.id}.${ending}`);
 
-/** The drafts that are offered as files. */
-export const offeredForms: readonly Form[] = draftForms.filter(({ id }) => withFiles.includes(id));
-
-/** The files of a form's draft, written once; none for a form that is not offered as files yet. */
-export function formFiles(formId: string): Promise<FormFile[]> {
-  const form = offeredForms.find(({ id }) => id === formId);
-  const written =
-    files.get(formId) ?? Promise.all(form === undefined ? [] : formats.map((format) => fileOf(form, format)));
-  files.set(formId, written);
+/** The files of one version of a form, written once. */
+export function editionFiles(edition: Edition): Promise<FormFile[]> {
+  const written = files.get(edition) ?? filesOf(edition);
+  files.set(edition, written);
   return written;
 }
 
-async function fileOf(form: Form, { ending, words, use, mediaType, write }: Format): Promise<FormFile> {
-  const content = await write(form);
+/** Every format, then all of them in one. */
+async function filesOf({ form, before }: Edition): Promise<FormFile[]> {
+  const single = await Promise.all(formats.map((format) => fileOf(form, before, format)));
+  const bytes = await kept(form, 'zip', () => formBundle({ form, files: single, before, sha256 }), before);
+  const words = 'everything in one (.zip)';
+  const use = 'All of these with their checksums, changes, licences and sources.';
+  return [...single, { name: `${form.id}.zip`, words, use, mediaType: 'application/zip', bytes }];
+}
+
+async function fileOf(form: Form, before: Form | undefined, format: Format): Promise<FormFile> {
+  const { ending, words, use, mediaType, write } = format;
+  const content = await write(form, before);
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : new Uint8Array(content);
   return { name: `${form.id}.${ending}`, words, use, mediaType, bytes };
 }
 
 // A build will ask for all of it; the development server sets what is looked at.
-if (import.meta.env.PROD) startPressing(withFiles);
+if (import.meta.env.PROD) startPressing(allEditions.map(({ form }) => form));

@@ -1,88 +1,53 @@
 import type { Move } from '../search/moves.ts';
-import { isReady } from '../search/moves.ts';
 import type { Problem } from '../search/problem.ts';
-import { within } from '../search/sets.ts';
-import { doRun, exposureUnit, place, type Draft, type Placed } from './runs.ts';
-import { changesLeft, tasksOf, type Tasks, type Traits } from './tasks.ts';
+import { fewest } from './fewest.ts';
+import { promising } from './promising.ts';
+import { changesIn, exposureUnit, movesIn, placedOf, placeUnit, type Draft, type Placed } from './runs.ts';
+import { tasksOf, type Tasks, type Traits } from './tasks.ts';
 import { visitsOf } from './visits.ts';
 
-/** How many drafts of equal length are kept. */
-const width = 16;
+/** Items in the order of the sheet. */
+export interface Arrangement {
+  placed: Placed[];
+  /** Changes of exposure, and moves of the examiner. */
+  exposures: number;
+  moves: number;
+  /** Whether no order along the same walk has fewer changes of exposure; and, with as few, fewer moves. */
+  proven: { exposures: boolean; moves: boolean };
+}
+
+/** How many drafts of equal length are kept, and how many states a proof may go through. Not time: the same for all. */
+const effort = { width: 8, exposures: 250, moves: 1500 };
 
 /**
- * Puts the items in order within the visits of a path: as little uncovering and covering again as can be found, then few
- * moves of the examiner, few changes of instrument, then page order. All orders are kept. A search that keeps the most
- * promising drafts: good and repeatable, not proven best.
+ * Puts the items in order within the visits of a path: as little uncovering and covering again as can be, then as few
+ * moves of the examiner, few changes of instrument, then page order. All orders are kept. The first two are proven where
+ * a search of bounded length can; the others are as good as a search that keeps the most promising drafts finds them.
  * @param traits of each item, in page order
  */
-export function arrange(problem: Problem, path: readonly Move[], traits: readonly Traits[]): Placed[] {
+export function arrange(problem: Problem, path: readonly Move[], traits: readonly Traits[]): Arrangement {
   const tasks = tasksOf(problem, traits, visitsOf(path));
-  const byCount: Draft[][] = Array.from({ length: problem.count + 1 }, () => []);
-  byCount[0]?.push(emptyDraft(problem));
-  for (const level of byCount.slice(0, -1))
-    for (const draft of mostPromising(tasks, level))
-      for (const next of continued(tasks, draft)) byCount[next.count]?.push(next);
-  const [best] = mostPromising(tasks, byCount.at(-1) ?? []);
-  if (best === undefined) throw new Error('no arrangement was found');
-  return stepsOf(best);
+  const first = promising(tasks, effort.width, Infinity);
+  if (first === undefined) throw new Error('no arrangement was found');
+  const { draft, isProven: exposures } = fewest(tasks, { exposures: changesIn(first.cost) }, effort.exposures);
+  const second = improved(tasks, first, draft);
+  if (!exposures) return arrangementOf(second, { exposures, moves: false });
+  const beat = { exposures: changesIn(second.cost), moves: movesIn(second.cost) };
+  const { draft: third, isProven: moves } = fewest(tasks, beat, effort.moves);
+  return arrangementOf(improved(tasks, second, third), { exposures, moves });
 }
 
-function emptyDraft(problem: Problem): Draft {
-  const done = new Uint32Array(problem.words);
-  return { visit: 0, exposure: undefined, place: undefined, tools: '', done, count: 0, cost: 0, last: undefined };
+/** A sheet with as few changes and moves as a better draft that a proof came upon, its later steps in better order. */
+function improved(tasks: Tasks, draft: Draft, better: Draft | undefined): Draft {
+  if (better === undefined) return draft;
+  const least = changesIn(better.cost) * exposureUnit + movesIn(better.cost) * placeUnit;
+  const again = promising(tasks, effort.width, least + placeUnit);
+  return again !== undefined && again.cost < better.cost ? again : better;
 }
 
-function mostPromising(tasks: Tasks, level: readonly Draft[]): Draft[] {
-  const promise = (draft: Draft): number =>
-    draft.cost + exposureUnit * changesLeft(tasks, draft.visit, draft.exposure, draft.done);
-  const ranked = level.map((draft) => ({ draft, promise: promise(draft) })).sort((a, b) => a.promise - b.promise);
-  const best = new Map<string, Draft>();
-  for (const { draft } of ranked) {
-    const key = [draft.visit, draft.exposure, draft.place, draft.tools, draft.done.join()].join('|');
-    if (!best.has(key)) best.set(key, draft);
-    if (best.size === width) break;
-  }
-  return [...best.values()];
-}
-
-/** Every way to go on: a run in this visit or a later one that can be gone to, or an item that leads to the next. */
-function continued(tasks: Tasks, draft: Draft): Draft[] {
-  const next: Draft[] = [];
-  for (let visit = draft.visit; visit < tasks.visits.length; visit++) {
-    const here = { ...draft, visit };
-    next.push(...runsIn(tasks, here));
-    const due = tasks.due[visit];
-    if (due !== undefined && !within(due, 0, draft.done, 0, tasks.problem.words)) break;
-    const bridge = tasks.visits[visit]?.bridge;
-    if (bridge === undefined) continue;
-    if (isReady(tasks.problem, bridge.item, draft.done, 0)) next.push(across(tasks, here, bridge));
-    break;
-  }
-  return next;
-}
-
-function runsIn(tasks: Tasks, draft: Draft): Draft[] {
-  const runs: Draft[] = [];
-  for (const [exposure, items] of tasks.here[draft.visit] ?? []) {
-    const ready = items.filter((item) => isReady(tasks.problem, item, draft.done, 0));
-    for (const at of new Set(ready.map((item) => tasks.traits[item]?.place ?? draft.place))) {
-      const run = { ...draft, done: draft.done.slice() };
-      doRun(tasks, run, exposure, at);
-      runs.push(run);
-    }
-  }
-  return runs;
-}
-
-function across(tasks: Tasks, draft: Draft, { item, stages }: { item: number; stages: number[] }): Draft {
-  const next = { ...draft, done: draft.done.slice(), visit: stages.at(-1) ?? draft.visit };
-  place(tasks, next, { item, positions: stages.map((visit) => tasks.visits[visit]?.position ?? 0) });
-  if (next.exposure !== undefined) doRun(tasks, next, next.exposure, undefined);
-  return next;
-}
-
-function stepsOf(draft: Draft): Placed[] {
-  const steps: Placed[] = [];
-  for (let { last } = draft; last !== undefined; last = last.before) steps.unshift(last.placed);
-  return steps;
-}
+const arrangementOf = (draft: Draft, proven: Arrangement['proven']): Arrangement => ({
+  placed: placedOf(draft),
+  exposures: changesIn(draft.cost),
+  moves: movesIn(draft.cost),
+  proven,
+});

@@ -1,6 +1,6 @@
 import type { Move } from '../search/moves.ts';
 import type { Problem } from '../search/problem.ts';
-import { has } from '../search/sets.ts';
+import { eachIn } from '../search/sets.ts';
 
 /** One stay of the patient in a position. */
 export interface Visit {
@@ -50,27 +50,21 @@ export function fits(problem: Problem, item: number, visit: Visit): boolean {
  * @throws Error when an item fits nowhere, which a path from the search never leads to
  */
 export function windowsOf(problem: Problem, visits: readonly Visit[]): Window[] {
+  const { order, before, words, count } = problem;
   const fixed = new Map(visits.flatMap(({ bridge }) => (bridge === undefined ? [] : [[bridge.item, bridge.stages]])));
-  const windows: Window[] = [];
-  const neighbours = (item: number, before: boolean): Window[] =>
-    problem.order.flatMap((j) => {
-      const [late, early] = before ? [item, j] : [j, item];
-      const window = windows[j];
-      return window !== undefined && has(problem.before, late * problem.words, early) ? [window] : [];
-    });
-  for (const item of problem.order) {
-    const from = Math.max(0, ...neighbours(item, true).map(({ first }) => first));
-    const stages = fixed.get(item);
-    const first = stages?.at(-1) ?? visits.findIndex((visit, v) => v >= from && fits(problem, item, visit));
-    if (first < from) throw new Error(`item ${item} fits into no visit`);
-    windows[item] = { first, last: first };
+  const windows: Window[] = Array.from({ length: count }, () => ({ first: 0, last: visits.length - 1 }));
+  for (const item of order) {
+    const window = windows[item]!;
+    eachIn(before, item * words, words, (j) => (window.first = Math.max(window.first, windows[j]!.first)));
+    const from = window.first;
+    window.first = fixed.get(item)?.at(-1) ?? visits.findIndex((visit, v) => v >= from && fits(problem, item, visit));
+    if (window.first < from) throw new Error(`item ${item} fits into no visit`);
   }
-  for (const item of problem.order.toReversed()) {
-    const window = windows[item];
-    if (window === undefined) continue;
-    const until = Math.min(visits.length - 1, ...neighbours(item, false).map(({ last }) => last));
-    const stages = fixed.get(item);
-    window.last = stages?.[0] ?? visits.findLastIndex((visit, v) => v <= until && fits(problem, item, visit));
+  for (const item of order.toReversed()) {
+    const window = windows[item]!;
+    const until = window.last;
+    window.last = fixed.get(item)?.[0] ?? visits.findLastIndex((visit, v) => v <= until && fits(problem, item, visit));
+    eachIn(before, item * words, words, (j) => (windows[j]!.last = Math.min(windows[j]!.last, window.last)));
   }
   return windows;
 }

@@ -7,66 +7,62 @@ export type Bound = (position: number, done: Words, at: number) => number;
 /** Positions beyond this number are left out of the bound: its tables grow with 2 to that power. */
 const mostPositions = 14;
 
-/**
- * Least cost of a walk from each position that calls at every position of each set: `from × sets + set`.
- * A walk costs no less for a larger set, so the table is filled from the small sets up.
- */
-function walks(cost: Float64Array, stride: number, count: number): Float64Array {
-  const sets = 2 ** count;
-  const walk = new Float64Array(count * sets);
-  for (let set = 1; set < sets; set++)
-    for (let from = 0; from < count; from++) {
-      const rest = set & ~(1 << from);
-      let least = rest === 0 ? 0 : Infinity;
-      for (let to = 0; to < count; to++)
-        if ((rest >> to) & 1)
-          least = Math.min(least, cost[from * stride + to]! + walk[to * sets + (rest & ~(1 << to))]!);
-      walk[from * sets + set] = least;
-    }
-  return walk;
-}
-
-/** As `walks`, but the patient leaves the first position at once: a set that holds it asks for a return. */
-function departures(cost: Float64Array, stride: number, count: number): Float64Array {
-  const sets = 2 ** count;
-  const walk = walks(cost, stride, count);
-  const leave = new Float64Array(count * sets).fill(Infinity);
-  for (let from = 0; from < count; from++)
-    for (let set = 0; set < sets; set++)
-      for (let to = 0; set > 0 && to < count; to++)
-        if (to !== from)
-          leave[from * sets + set] = Math.min(
-            leave[from * sets + set]!,
-            cost[from * stride + to]! + walk[to * sets + (set & ~(1 << to))]!,
-          );
-  for (let from = 0; from < count; from++) leave[from * sets] = 0;
-  return leave;
-}
-
-/** Cheapest of the sets that hold `must` and meet every mask of `open`. */
-function cheapest(leave: Float64Array, first: number, must: number, open: readonly number[], all: number): number {
-  if (open.length === 0) return leave[first + must]!;
-  let least = Infinity;
-  const spare = all & ~must;
-  for (let more = spare; more > 0; more = (more - 1) & spare) {
-    const cost = leave[first + (must | more)]!;
-    if (cost < least && open.every((mask) => (mask & more) !== 0)) least = cost;
-  }
-  return least;
-}
+/** Least packed cost for a patient in a position who leaves it at once and calls at every position of a set (as bits). */
+export type Leave = (from: number, set: number) => number;
 
 /** What the bound needs to know of the changes alone: the same for every part of a problem. */
 export interface Departures {
-  leave: Float64Array;
+  leave: Leave;
   /** Positions taken into account, as bits. */
   all: number;
 }
 
-/** Prepares the bound for a problem and its parts. */
-export function departuresOf(problem: Problem): Departures {
-  const stride = problem.positions.length;
+/** Least cost of a walk from a position that calls at every position of a set; worked out when asked for, and kept. */
+function walks(cost: Float64Array, stride: number, count: number): Leave {
+  const sets = 2 ** count;
+  const known = new Float64Array(count * sets).fill(-1);
+  const walk = (from: number, set: number): number => {
+    const rest = set & ~(1 << from);
+    const key = from * sets + rest;
+    if (known[key]! < 0) {
+      let least = rest === 0 ? 0 : Infinity;
+      for (let to = 0; to < count; to++)
+        if ((rest >> to) & 1) least = Math.min(least, cost[from * stride + to]! + walk(to, rest));
+      known[key] = least;
+    }
+    return known[key]!;
+  };
+  return walk;
+}
+
+/** Prepares the bound for a problem and its parts. A set that holds the position left asks for a return. */
+export function departuresOf({ positions, cost }: Problem): Departures {
+  const stride = positions.length;
   const count = Math.min(stride, mostPositions);
-  return { leave: departures(problem.cost, stride, count), all: 2 ** count - 1 };
+  const walk = walks(cost, stride, count);
+  const sets = 2 ** count;
+  const known = new Float64Array(count * sets).fill(-1);
+  const leave = (from: number, set: number): number => {
+    const key = from * sets + set;
+    if (known[key]! < 0) {
+      let least = set === 0 ? 0 : Infinity;
+      for (let to = 0; set > 0 && to < count; to++)
+        if (to !== from) least = Math.min(least, cost[from * stride + to]! + walk(to, set));
+      known[key] = least;
+    }
+    return known[key]!;
+  };
+  return { leave, all: sets - 1 };
+}
+
+/** Cheapest of the sets that hold `must` and meet every mask of `open`. */
+function cheapest(leave: Leave, from: number, must: number, open: readonly number[], all: number): number {
+  if (open.length === 0) return leave(from, must);
+  let least = Infinity;
+  const spare = all & ~must & open.reduce((union, mask) => union | mask, 0);
+  for (let more = spare; more > 0; more = (more - 1) & spare)
+    if (open.every((mask) => (mask & more) !== 0)) least = Math.min(least, leave(from, must | more));
+  return least;
 }
 
 /** How many stages can be done one after the other without leaving the position. */
@@ -95,6 +91,6 @@ export function coverBound(problem: Problem, { leave, all }: Departures): Bound 
       }
     }
     const open = several.filter((mask) => (mask & must) === 0);
-    return cheapest(leave, position * (all + 1), must, open, all);
+    return cheapest(leave, position, must, open, all);
   };
 }

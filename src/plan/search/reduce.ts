@@ -1,12 +1,11 @@
 import type { Problem } from './problem.ts';
-import { has, put, take, type Words } from './sets.ts';
+import { eachIn, has, put, take, type Words } from './sets.ts';
 
 /** Sets that come after each item, as `before` holds those that come first. */
-function followers(problem: Problem): Words {
+export function followers(problem: Problem): Words {
   const after = new Uint32Array(problem.before.length);
-  for (let i = 0; i < problem.count; i++)
-    for (let j = 0; j < problem.count; j++)
-      if (has(problem.before, i * problem.words, j)) put(after, j * problem.words, i);
+  const { words } = problem;
+  for (let i = 0; i < problem.count; i++) eachIn(problem.before, i * words, words, (j) => put(after, j * words, i));
   return after;
 }
 

@@ -49,3 +49,16 @@ export function sizeOf(set: Words): number {
   for (let word of set) for (; word !== 0; word &= word - 1) size++;
   return size;
 }
+
+/** How many bits of a word are set. */
+export function bitCount(word: number): number {
+  let w = word - ((word >>> 1) & 0x55555555);
+  w = (w & 0x33333333) + ((w >>> 2) & 0x33333333);
+  return Math.imul((w + (w >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
+
+/** Calls back for each member of the set at `at`, in order. */
+export function eachIn(set: Words, at: number, words: number, call: (i: number) => void): void {
+  for (let w = 0; w < words; w++)
+    for (let left = set[at + w]!; left !== 0; left &= left - 1) call(w * 32 + 31 - Math.clz32(left & -left));
+}

@@ -8,7 +8,7 @@ export interface States {
   count: number;
   /** Sets of items done; state s starts at `s × words`. The set at `count` is scratch for the next state. */
   done: Words;
-  position: Uint8Array;
+  position: Int32Array;
   cost: Float64Array;
   /** Bound on what follows. */
   rest: Float64Array;
@@ -26,7 +26,7 @@ export function emptyStates(words: number): States {
   return {
     count: 0,
     done: new Uint32Array(size * words),
-    position: new Uint8Array(size),
+    position: new Int32Array(size),
     cost: new Float64Array(size),
     rest: new Float64Array(size),
     parent: new Int32Array(size),
@@ -77,12 +77,12 @@ export function stateOf(states: States, position: number): { state: number; fres
 
 function growArrays(states: States): void {
   const size = 2 * states.position.length;
-  const grown = <T extends Words | Uint8Array | Float64Array | Int32Array | Int16Array>(to: T, from: T): T => {
+  const grown = <T extends Words | Float64Array | Int32Array | Int16Array>(to: T, from: T): T => {
     to.set(from);
     return to;
   };
   states.done = grown(new Uint32Array(size * states.words), states.done);
-  states.position = grown(new Uint8Array(size), states.position);
+  states.position = grown(new Int32Array(size), states.position);
   states.cost = grown(new Float64Array(size), states.cost);
   states.rest = grown(new Float64Array(size), states.rest);
   states.parent = grown(new Int32Array(size), states.parent);

@@ -111,7 +111,7 @@ function protocolOf({ id, title }: Library['systems'][number], order: number): L
 export const library: Library = {
   ...{ version: '0.1.0', hash: '0'.repeat(64), systems, protocols: systems.map(protocolOf) },
   ...{ positions: [], exposures: [], instruments: [], examinerPlaces: [], landmarks: [], tools: [], evidence: [] },
-  ...{ guides: [], cardSets: [], clinics: [], forms: [definition] },
+  ...{ guides: [], cardSets: [], clinics: [], priorities: [], forms: [definition] },
   values: [
     {
       ...{ kind: 'limit', id: 'fixture-limit', label: 'Fixture limit', unit: 'cm', appliesTo: 'fixtures', others: [] },

@@ -3,13 +3,12 @@ import { formPdf } from '../../../src/forms/pdf.ts';
 import { widgets } from '../../fixtures/pdf-fields.ts';
 import { bare } from '../../fixtures/pdf-text.ts';
 import { present } from '../../fixtures/present.ts';
-import { library } from './fixtures.ts';
 import { paperForm, repeated } from './pdf-form.ts';
 import { flatText } from './pdf-runs.ts';
 import { annexTitle, atItem, formText, inAnnex, numberedItems } from '../../fixtures/form-safety.ts';
 
 const form = paperForm();
-const bytes = await formPdf(form, 'a4', library);
+const bytes = await formPdf(form, 'a4');
 const text = await formText(bytes);
 const said = await flatText(bytes);
 const all = numberedItems(form);
@@ -54,7 +53,7 @@ describe('the annex', () => {
     const careless = structuredClone(form);
     for (const { items } of careless.sections)
       for (const item of items) Object.assign(item, { cautions: [], redFlags: [], sensitive: false });
-    const words = await flatText(await formPdf(careless, 'a4', library));
+    const words = await flatText(await formPdf(careless, 'a4'));
     expect(words).not.toContain(annexTitle);
     expect(words).not.toContain('annex');
   });
@@ -77,7 +76,7 @@ describe('what is done before and after, and asks for nothing', () => {
     const asking = structuredClone(form);
     const look = present(asking.sections[1]?.items[0]);
     look.fields = [];
-    const { form: words } = await formText(await formPdf(asking, 'a4', library));
+    const { form: words } = await formText(await formPdf(asking, 'a4'));
     expect(words).toMatch(atItem(look, 1));
   });
 });
@@ -100,7 +99,7 @@ describe('how it is filled in', () => {
 });
 
 describe('the back of the last sheet', async () => {
-  const lengths = await Promise.all([0, 1, 2, 3].map((times) => formPdf(repeated(form, times), 'a4', library)));
+  const lengths = await Promise.all([0, 1, 2, 3].map((times) => formPdf(repeated(form, times), 'a4')));
   const backs = await Promise.all(
     lengths.map(async (long) => {
       const { form: words, formSides } = await formText(long);

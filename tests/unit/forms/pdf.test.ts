@@ -8,7 +8,6 @@ import { filled, values, type Widget, widgets } from '../../fixtures/pdf-fields.
 import { bare } from '../../fixtures/pdf-text.ts';
 import { fontLines, told } from '../../fixtures/pdf-tools.ts';
 import { present } from '../../fixtures/present.ts';
-import { library } from './fixtures.ts';
 import { flattened, flatText, pageSizes, textRuns } from './pdf-runs.ts';
 import { paperForm, repeated } from './pdf-form.ts';
 import { formText } from '../../fixtures/form-safety.ts';
@@ -37,7 +36,7 @@ const codesOf = (places: readonly Widget[]): string[] =>
   places.flatMap(({ buttonValue, options }) => options?.map(({ exportValue }) => exportValue) ?? buttonValue ?? []);
 
 describe.each(papers)('the form on $paper', async ({ paper, width, height }) => {
-  const bytes = await formPdf(form, paper, library);
+  const bytes = await formPdf(form, paper);
   const places = await widgets(bytes);
   const byName = Map.groupBy(places, ({ fieldName: name }) => name);
   const runs = await textRuns(bytes);
@@ -280,7 +279,7 @@ describe('the thumb index', async () => {
     return { ...one, manoeuvre: `feel-${index}`, positions: [position], fields };
   });
   const moved = { ...form, sections: [{ ...section, position: 'sitting', items: moving }] };
-  const runs = await textRuns(await formPdf(moved, 'a4', library));
+  const runs = await textRuns(await formPdf(moved, 'a4'));
   const turned = runs.filter(({ from, to }) => Math.abs(from.x - to.x) < 1 && Math.abs(from.y - to.y) > 1);
 
   it('names each run of one position once, from the top down, at the outer edge', () => {
@@ -299,8 +298,8 @@ describe('the thumb index', async () => {
 
 describe('bytes', () => {
   it('are the same for the same form, whatever was set between', async () => {
-    const first = await formPdf(form, 'a4', library);
-    await formPdf(form, 'letter', library);
-    expect(Buffer.compare(await formPdf(form, 'a4', library), first)).toBe(0);
+    const first = await formPdf(form, 'a4');
+    await formPdf(form, 'letter');
+    expect(Buffer.compare(await formPdf(form, 'a4'), first)).toBe(0);
   });
 });

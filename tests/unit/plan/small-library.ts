@@ -34,6 +34,7 @@ export function libraryOf(sketches: readonly Sketch[], changes: Changes = threeP
     })),
     instruments: [...tools].map((id) => ({ ...present(instrument), id, label: id })),
     forms: [],
+    priorities: [],
   };
 }
 

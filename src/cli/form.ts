@@ -1,0 +1,69 @@
+import { parseArgs } from 'node:util';
+import { formCheckResponse } from './form-check-response.ts';
+import { formDiff } from './form-diff.ts';
+import { formNote, type Outcome } from './form-note.ts';
+import { formRelease } from './form-release.ts';
+import { formOf } from './form-version.ts';
+
+const help = `npm run form -- COMMAND …
+
+  release FORM               freezes the draft of a form as a release that never
+                             changes; refuses one that is not signed off, one
+                             whose version is too small for what changed
+  diff A B [--json]          what changed from A to B, and how large it is
+  check-response FORM FILE   every fault of a filled form (a FHIR R4
+                             QuestionnaireResponse) against its form
+  note FORM FILE             the note of a filled form as plain text
+
+A, B and FORM are FORM@VERSION, for example adult-screening@1.0.0, or
+FORM@next for the draft. Without a version: the release in use; for B the draft;
+for check-response the version that the file names. A FILE of - is standard
+input. Faults are printed one a line, path:line:column  message, and the exit
+code is 1.
+
+  --help   this text`;
+
+const counts: Readonly<Record<string, number>> = { release: 1, diff: 2, 'check-response': 2, note: 2 };
+
+/** Runs the command and returns the exit code. */
+async function main(): Promise<number> {
+  const { text, code } = await run(process.argv.slice(2));
+  process.stdout.write(`${text}\n`);
+  return code;
+}
+
+async function run(given: string[]): Promise<Outcome> {
+  const { values, positionals, problem } = argumentsOf(given);
+  if (problem !== undefined) return { text: problem, code: 1 };
+  if (values.help === true) return { text: help, code: 0 };
+  const [command = '', a = '', b = ''] = positionals;
+  const count = Object.hasOwn(counts, command) ? counts[command] : undefined;
+  if (count === undefined) return refused(command === '' ? 'Name a command' : `"${command}" is not a command`);
+  if (positionals.length !== count + 1) return refused(`"${command}" takes ${count} names`);
+  if (values.json === true && command !== 'diff') return refused('--json goes with diff alone');
+  if (command === 'release') return formRelease('content', a);
+  if (command === 'diff') return formDiff('content', a, b, values.json === true);
+  if (command === 'check-response') return formCheckResponse('content', a, b);
+  const form = formOf('content', a);
+  return 'text' in form ? form : formNote(form, b);
+}
+
+const refused = (reason: string): Outcome => ({ text: `${reason} (see --help).`, code: 1 });
+
+interface Given {
+  values: { help?: boolean | undefined; json?: boolean | undefined };
+  positionals: string[];
+  problem?: string;
+}
+
+function argumentsOf(given: string[]): Given {
+  try {
+    const options = { help: { type: 'boolean' }, json: { type: 'boolean' } } as const;
+    return parseArgs({ args: given, allowPositionals: true, options });
+  } catch (error) {
+    const [reason] = (error instanceof Error ? error.message : String(error)).split('. ');
+    return { values: {}, positionals: [], problem: `${String(reason)} (see --help).` };
+  }
+}
+
+process.exitCode = await main();

@@ -1,0 +1,7 @@
+import type { GetStaticPaths } from 'astro';
+import { pathsEnding } from '../../_endpoint.ts';
+
+/** The files that end in .pdf of every version of every form. */
+export const getStaticPaths = (() => pathsEnding('.pdf')) satisfies GetStaticPaths;
+
+export { serveFile as GET } from '../../_endpoint.ts';
