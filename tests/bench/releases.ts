@@ -48,7 +48,7 @@ async function timed<T>(name: string, work: () => T | Promise<T>): Promise<T> {
 }
 
 async function write(form: Form): Promise<void> {
-  const files = [];
+  const files: { name: string; mediaType: string; use: string; bytes: Uint8Array }[] = [];
   for (const [ending, make] of Object.entries(formats)) {
     const made = await timed(ending, () => make(form));
     const bytes = typeof made === 'string' ? new TextEncoder().encode(made) : new Uint8Array(made);

@@ -49,9 +49,7 @@ describe('what cannot be set', () => {
   it('is a field under the name of another, or under a malformed one', async () => {
     const taken = withField(form, (field) => ({ ...field, linkId: 'sheet.name' }));
     await expect(formPdf(taken, 'a4')).rejects.toThrow(FormFieldError);
-    await expect(formPdf(taken, 'a4')).rejects.toThrow(
-      'field name "sheet_name" is used twice; each name once',
-    );
+    await expect(formPdf(taken, 'a4')).rejects.toThrow('field name "sheet_name" is used twice; each name once');
     const malformed = withField(form, (field) => ({ ...field, linkId: 'höhe' }));
     await expect(formPdf(malformed, 'a4')).rejects.toThrow('field name "höhe" has a character outside');
   });
