@@ -20,7 +20,7 @@ function main(): number {
   if (problem !== undefined) return print(problem, 1);
   const root = names[0] ?? 'content';
   const today = new Date().toISOString().slice(0, 10);
-  const { library, faults: ofContent, warnings: ofReading } = loadLibrary(root, { today });
+  const { library, faults: ofContent, warnings: ofReading } = loadLibrary(root, { today, keepTrees: true });
   const released = guardReleases(root, library, today);
   const [faults, warnings] = [
     [...ofContent, ...released.faults],

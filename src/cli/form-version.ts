@@ -38,6 +38,6 @@ export function draftOf(root: string, id: string): Form | Outcome {
 
 /** The Library of a content folder, or its faults one a line. */
 export function libraryOf(root: string): Library | Outcome {
-  const { library, faults } = loadLibrary(root);
+  const { library, faults } = loadLibrary(root, { keepTrees: true });
   return library ?? { text: faults.map(faultLine).join('\n'), code: 1 };
 }

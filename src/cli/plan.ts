@@ -36,7 +36,7 @@ async function main(): Promise<number> {
     return print(problem ?? 'Name one request file, or - for standard input (see --help).', 1);
   const text = await readText(name);
   if (typeof text !== 'string') return print(faultLine(text), 1);
-  const { library, faults: contentFaults } = loadLibrary('content');
+  const { library, faults: contentFaults } = loadLibrary('content', { keepTrees: true });
   if (library === undefined) return printFaults(contentFaults);
   const { value, faults, placeOf } = readJson(name, text);
   if (value === undefined) return printFaults(faults);

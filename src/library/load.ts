@@ -3,6 +3,7 @@ import type { Library } from '../../schemas/library.ts';
 import { faultLine, sortFaults, type Fault } from './faults.ts';
 import type { Report } from './content.ts';
 import { linkLibrary } from './link.ts';
+import { withKeptTrees } from './kept-trees.ts';
 import { parseContent } from './parse.ts';
 import { readContent } from './read.ts';
 import { rules } from './rules/index.ts';
@@ -22,11 +23,14 @@ export interface Loaded {
 export interface LoadOptions {
   version?: string;
   today?: string;
+  /** Keep what pages parse to in `.cache/`, so that the next run parses only those that changed. */
+  keepTrees?: boolean;
 }
 
 /** Reads, parses, checks and links a content folder. All faults are found in one run; nothing is thrown for bad content. */
 export function loadLibrary(root: string, options: LoadOptions = {}): Loaded {
-  const { files, faults } = readContent(root);
+  const { files: read, faults } = readContent(root);
+  const files = options.keepTrees === true ? withKeptTrees(read) : read;
   const warnings: Fault[] = [];
   const reportTo =
     (list: Fault[]): Report =>
@@ -50,8 +54,8 @@ export function loadLibrary(root: string, options: LoadOptions = {}): Loaded {
 }
 
 /** Reads a content folder that must be sound; throws one error that lists every fault. */
-export function requireLibrary(root: string): Library {
-  const { library, faults } = loadLibrary(root);
+export function requireLibrary(root: string, options: LoadOptions = {}): Library {
+  const { library, faults } = loadLibrary(root, options);
   if (library !== undefined) return library;
   throw new Error(`The content has ${faults.length} faults:\n${faults.map(faultLine).join('\n')}`);
 }

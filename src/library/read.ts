@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, posix } from 'node:path';
+import type { Root } from 'mdast';
 import type { Fault } from './faults.ts';
 
 /** One file of a content folder, as text. */
@@ -9,6 +10,10 @@ export interface ContentFile {
   /** Path inside the content folder, with forward slashes. */
   path: string;
   text: string;
+  /** What a page parses to, where an earlier run of the same text kept it. */
+  tree?: Root;
+  /** Takes what a page parses to, for the next run. */
+  keep?: (tree: Root) => void;
 }
 
 const wanted = /\.(mdx|yaml)$/;

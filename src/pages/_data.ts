@@ -3,7 +3,7 @@ import type { Library } from '../../schemas/library.ts';
 import { requireLibrary } from '../library/load.ts';
 
 /** The Library, read once for the whole build. */
-export const library: Library = requireLibrary('content');
+export const library: Library = requireLibrary('content', { keepTrees: true });
 
 const base = import.meta.env.BASE_URL.replace(/\/+$/, '');
 

@@ -1,6 +1,8 @@
 import { NodeCompiler, type NodeError, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import { dirname, resolve } from 'node:path';
+import { sha256 } from '../library/hash.ts';
 import { fontBlobs } from './fonts.ts';
+import type { Keeper } from './keeper.ts';
 import { diagnosticText, exportText, TypesettingError, type Diagnostic } from './typesetting-error.ts';
 
 /** What is to be set: a template's path from src/pdf/templates/, and the value it reads as `json("data.json")`. */
@@ -52,13 +54,41 @@ const exportPdf = (engine: NodeCompiler, document: NodeTypstDocument, template: 
   }
 };
 
+let keeper: Keeper | undefined;
+
+/** From now on takes from `given` what it has of a request, and hands it what it makes; undefined ends that. */
+export const keepWith = (given: Keeper | undefined): void => {
+  keeper = given;
+};
+
+/** The kept answer to a request, or what `make` gives. A request says all that its answer depends on, the makers aside. */
+const kept = (question: string, request: PdfRequest, make: () => Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer> => {
+  if (keeper === undefined) return make();
+  const name = sha256(JSON.stringify([question, request.template, request.data]));
+  const found = keeper.read(name);
+  if (found !== undefined) return found;
+  const made = make();
+  keeper.write(name, made);
+  return made;
+};
+
 /**
  * Sets a template and exports it as tagged PDF/UA-1: same request, same bytes.
  * Throws TypesettingError on any error or warning, a missing glyph, title or alternative text included.
  */
 export const compilePdf = (request: PdfRequest): Uint8Array<ArrayBuffer> =>
-  withDocument(request, (engine, document) => exportPdf(engine, document, request.template));
+  kept('pdf', request, () =>
+    withDocument(request, (engine, document) => exportPdf(engine, document, request.template)),
+  );
 
 /** Values of the `metadata` elements that `selector` (for example `<fit>`) finds once the template is set. Throws like compilePdf. */
-export const queryDocument = (request: PdfRequest, selector: string): unknown[] =>
-  withDocument(request, (engine, document) => engine.query(document, { selector, field: 'value' }) as unknown[]);
+export const queryDocument = (request: PdfRequest, selector: string): unknown[] => {
+  const answer = kept(selector, request, () => {
+    const found = withDocument(
+      request,
+      (engine, document) => engine.query(document, { selector, field: 'value' }) as unknown[],
+    );
+    return new TextEncoder().encode(JSON.stringify(found));
+  });
+  return JSON.parse(new TextDecoder().decode(answer)) as unknown[];
+};

@@ -38,8 +38,11 @@ export function parseMdx(file: ContentFile, report: Report): MdxTree | undefined
 }
 
 function parseTree(file: ContentFile, report: Report): Root | undefined {
+  if (file.tree !== undefined) return file.tree;
   try {
-    return processor.parse(file.text);
+    const tree = processor.parse(file.text);
+    file.keep?.(tree);
+    return tree;
   } catch (error) {
     if (!(error instanceof VFileMessage)) throw error;
     report(

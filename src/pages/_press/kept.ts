@@ -1,9 +1,7 @@
 /** What was once made of a form is kept beside the project, so that building does not take longer with every release. */
-import { createHash } from 'node:crypto';
-import { existsSync, globSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Form } from '../../../schemas/form.ts';
 import { canonicalJson, sha256 } from '../../library/hash.ts';
+import { keptFolder, type KeptFolder } from '../../library/kept-folder.ts';
 
 const folder = '.cache/forms';
 
@@ -15,18 +13,8 @@ const makers = [
   'package-lock.json',
 ];
 
-let known: string | undefined;
-const makersHash = (): string => (known ??= hashOfMakers());
-
-function hashOfMakers(): string {
-  const hash = createHash('sha256');
-  for (const file of makers.flatMap((pattern) => globSync(pattern)).sort())
-    hash.update(file).update('\0').update(readFileSync(file));
-  const current = hash.digest('hex').slice(0, 16);
-  if (existsSync(folder))
-    for (const old of readdirSync(folder)) if (old !== current) rmSync(join(folder, old), { recursive: true });
-  return current;
-}
+let opened: KeptFolder | undefined;
+const keptFiles = (): KeptFolder => (opened ??= keptFolder(folder, makers));
 
 const keys = new WeakMap<Form, string>();
 
@@ -40,11 +28,11 @@ function keyOf(form: Form): string {
 /** Name of one kept file: of a form, and of the release before it where the file tells what changed. */
 function nameOf(form: Form, ending: string, before?: Form): string {
   const following = before === undefined ? '' : `-${keyOf(before).slice(0, 16)}`;
-  return join(folder, makersHash(), `${keyOf(form)}${following}.${ending}`);
+  return `${keyOf(form)}${following}.${ending}`;
 }
 
 /** Whether a file of a form is kept. */
-export const isKept = (form: Form, ending: string): boolean => existsSync(nameOf(form, ending));
+export const isKept = (form: Form, ending: string): boolean => keptFiles().has(nameOf(form, ending));
 
 /** The kept file of a form, or what `make` gives, which is kept then. Rejects as `make` does. */
 export async function kept(
@@ -54,11 +42,9 @@ export async function kept(
   before?: Form,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const name = nameOf(form, ending, before);
-  if (existsSync(name)) return new Uint8Array(readFileSync(name));
+  const found = keptFiles().read(name);
+  if (found !== undefined) return found;
   const bytes = new Uint8Array(await make());
-  mkdirSync(join(folder, makersHash()), { recursive: true });
-  // Put in place whole: another build may be reading.
-  writeFileSync(`${name}.${process.pid}`, bytes);
-  renameSync(`${name}.${process.pid}`, name);
+  keptFiles().write(name, bytes);
   return bytes;
 }

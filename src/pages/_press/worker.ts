@@ -7,6 +7,8 @@ import type { Library } from '../../../schemas/library.ts';
 import { cardFits, cardPdf } from '../../cards/cards.ts';
 import { observationPdf } from '../../forms/observation-pdf.ts';
 import { formPdf } from '../../forms/pdf.ts';
+import { keptFolder } from '../../library/kept-folder.ts';
+import { keepWith } from '../../pdf/engine.ts';
 import { sheetPdf } from '../../sheets/pdf.ts';
 import { runSheet } from '../../sheets/sheet.ts';
 import type { Job, PressedCards, PressedSheets } from './job.ts';
@@ -16,6 +18,9 @@ const library = workerData as Library;
 // A typeset document is large, and JavaScript sees only its small handle: left alone, handles pile up by the gigabyte.
 setFlagsFromString('--expose-gc');
 const collectGarbage = runInNewContext('gc') as () => void;
+
+// An edit touches one deck; the others are as they were. Forms are kept whole, with their fields: see kept.ts.
+const typeset = keptFolder('.cache/typeset', ['src/pdf/**/*.{ts,typ}', 'package-lock.json']);
 
 function deck(set: string): PressedCards {
   const pdf = (size: Parameters<typeof cardPdf>[2]) => cardPdf(library, set, size);
@@ -30,6 +35,7 @@ function sheets(form: string): PressedSheets {
 
 /** Sets the PDFs of a job. Rejects as cardPdf, formPdf, observationPdf and sheetPdf do, with the words of their faults. */
 export default async function press(job: Job): Promise<PressedCards | PressedSheets | Uint8Array> {
+  keepWith(job.kind === 'cards' || job.kind === 'sheets' ? typeset : undefined);
   try {
     if (job.kind === 'cards') return deck(job.set);
     if (job.kind === 'sheets') return sheets(job.form);

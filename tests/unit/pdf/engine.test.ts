@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { compilePdf, queryDocument } from '../../../src/pdf/engine.ts';
+import { compilePdf, keepWith, queryDocument } from '../../../src/pdf/engine.ts';
 import { fontBlobs, faces } from '../../../src/pdf/fonts.ts';
 import { TypesettingError } from '../../../src/pdf/typesetting-error.ts';
 import { fontLines, told } from '../../fixtures/pdf-tools.ts';
@@ -57,6 +57,32 @@ describe('what cannot be set', () => {
 
 test('queryDocument answers what the template left in its metadata', () => {
   expect(queryDocument(sound('Asked'), '<seen>')).toEqual([{ seen: 'Asked' }]);
+});
+
+describe('what is kept', () => {
+  const store = new Map<string, Uint8Array<ArrayBuffer>>();
+  const keeper = {
+    read: (name: string) => store.get(name),
+    write: (name: string, made: Uint8Array) => void store.set(name, new Uint8Array(made)),
+  };
+
+  test('stands for the same request alone', () => {
+    const [plain, asked] = [compilePdf(sound('Kept')), queryDocument(sound('Kept'), '<seen>')];
+    keepWith(keeper);
+    try {
+      for (let run = 0; run < 2; run++) {
+        expect(Buffer.compare(compilePdf(sound('Kept')), plain)).toBe(0);
+        expect(queryDocument(sound('Kept'), '<seen>')).toEqual(asked);
+        expect(store.size).toBe(2);
+      }
+      expect(queryDocument(sound('Other'), '<seen>')).toEqual([{ seen: 'Other' }]);
+      expect(store.size).toBe(3);
+      expect(() => compilePdf(fixture('panics'))).toThrow(TypesettingError);
+      expect(store.size).toBe(3);
+    } finally {
+      keepWith(undefined);
+    }
+  });
 });
 
 test('every face is a TrueType file', () => {
