@@ -1,7 +1,9 @@
 /** The same content gives the same site: from one build to the next, and at the root and below a path. */
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
+import { sha256 } from '../../src/library/hash.ts';
 import { buildSite, editions, filesBelow, siteFolder } from '../site.ts';
 import { builtPages } from './kinds.ts';
 
@@ -17,6 +19,17 @@ describe('a second build', () => {
       (file) => !readFileSync(join(first, file)).equals(readFileSync(join(second, file))),
     );
     expect(differing).toEqual([]);
+  });
+});
+
+describe('files that are kept from one build to the next', () => {
+  it('have the same bytes when they are set anew, in another time zone and language', () => {
+    const env = { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' };
+    const run = spawnSync('node', ['tests/fixtures/set-anew.ts'], { encoding: 'utf8', env });
+    const sums = JSON.parse(run.stdout) as Record<string, string>;
+    expect(Object.keys(sums).length).toBeGreaterThan(5);
+    for (const [file, sum] of Object.entries(sums))
+      expect(sha256(readFileSync(join(siteFolder('root'), file))), file).toBe(sum);
   });
 });
 
