@@ -54,8 +54,16 @@ export type PlanStep = z.infer<typeof planStep>;
 /** A run sheet. */
 export const plan = z.strictObject({
   steps: z.array(planStep),
-  /** What the request names and the sheet does not hold, with the reason in words. */
-  leftOut: z.array(z.strictObject({ manoeuvre: id, reason: z.string().min(1) })),
+  /** What the request names and the sheet does not hold. */
+  leftOut: z.array(
+    z.strictObject({
+      manoeuvre: id,
+      /** In words. */
+      reason: z.string().min(1),
+      /** How the manoeuvre can be adapted, in plain text, where the library says. */
+      adaptations: z.array(z.string().min(1)).optional(),
+    }),
+  ),
   /** Instrument ids to lay out. */
   layOut: z.array(id),
   totals: z.strictObject({

@@ -1,9 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { text as textOf } from 'node:stream/consumers';
+import type { Library } from '../../schemas/library.ts';
+import type { Plan } from '../../schemas/plan.ts';
 import { faultLine, type Fault } from '../library/faults.ts';
 import { loadLibrary } from '../library/load.ts';
 import { checkRequest } from '../plan/check-request.ts';
+import { inPageOrder } from '../plan/manoeuvres-of.ts';
 import { planRequest } from '../plan/plan.ts';
+import { plainText } from '../text/plain.ts';
 import { readArguments } from './arguments.ts';
 import { readJson } from './json-text.ts';
 
@@ -22,8 +26,8 @@ moves the patient least. REQUEST.json is a file; - reads standard input.
     "pace": 1.5 }              multiplies the seconds of position changes
 
 Only the first line is needed. What cannot be done is listed in "leftOut" with
-the reason. Faults are printed one a line, path:line:column  message, and the
-exit code is 1.
+the reason and with how it can be adapted, where the library says. Faults are
+printed one a line, path:line:column  message, and the exit code is 1.
 
   --help   this text`;
 
@@ -42,7 +46,18 @@ async function main(): Promise<number> {
   if (value === undefined) return printFaults(faults);
   const checked = checkRequest(library, value, placeOf);
   if (checked.request === undefined || faults.length > 0) return printFaults([...faults, ...checked.faults]);
-  return print(JSON.stringify(planRequest(library, checked.request), null, 2), 0);
+  const plan = planRequest(library, checked.request);
+  return print(
+    JSON.stringify({ ...plan, leftOut: plan.leftOut.map((one) => withAdaptations(library, one)) }, null, 2),
+    0,
+  );
+}
+
+/** What was left out, with how it can be adapted where the library says. */
+function withAdaptations(library: Library, one: Plan['leftOut'][number]): Plan['leftOut'][number] {
+  const manoeuvre = inPageOrder(library).find(({ id }) => id === one.manoeuvre);
+  const adaptations = (manoeuvre?.adaptations ?? []).map((line) => plainText(line, library));
+  return adaptations.length > 0 ? { ...one, adaptations } : one;
 }
 
 async function readText(name: string): Promise<string | Fault> {

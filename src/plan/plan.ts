@@ -5,13 +5,15 @@ import { arrange } from './arrange/arrange.ts';
 import type { Placed } from './arrange/runs.ts';
 import type { Traits } from './arrange/tasks.ts';
 import { exposureKey } from './exposure.ts';
-import { leaveForLast } from './leave-for-last.ts';
+import { leaveForLast, type IsFree } from './leave-for-last.ts';
 import { fitting, type Fitting, type Needed } from './minutes.ts';
 import { atPace, changeSecondsOf } from './movements.ts';
 import { doesNotFit } from './reasons.ts';
 import { problemOf, type ChangeSeconds, type PlanItem, type Problem } from './search/problem.ts';
 import { groupsOf } from './rungs.ts';
-import { solve, type Solution } from './search/solve.ts';
+import { replay } from './search/replay.ts';
+import { allOf, equal } from './search/sets.ts';
+import { pathWithin, solve, type Solution } from './search/solve.ts';
 import { select, type Allowed } from './select.ts';
 import { stepsOf, type Turn } from './steps.ts';
 import { stopwatch, type PlanOptions, type Stopwatch } from './stopwatch.ts';
@@ -39,7 +41,9 @@ export function planRequest(library: Library, request: PlanRequest, options: Pla
   const selected = select(library, request);
   const fitted = withinMinutes(library, run, selected.manoeuvres);
   const manoeuvres: Allowed[] = fitted?.kept ?? selected.manoeuvres;
-  const problem = problemFor(run, leaveForLast(manoeuvres.map(itemOf), request.last ?? [], trialSeconds(run)));
+  const items = manoeuvres.map(itemOf);
+  const { last = [] } = request;
+  const problem = problemFor(run, last.length > 0 ? leaveForLast(items, last, isFreeFor(run, items)) : items);
   const { path, seconds, bound } = solve(problem, run.watch(shares.proof), run.watch(shares.all));
   const { placed, proven } = arrange(problem, path, manoeuvres.map(traitsOf));
   const timing = { change: run.change, pace: request.pace, start: request.start };
@@ -78,10 +82,22 @@ const problemFor = ({ positions, change, request }: Run, items: readonly PlanIte
 const trial = (run: Run, items: readonly PlanItem[]): Solution =>
   solve(problemFor(run, items), run.watch(shares.trials), run.watch(shares.trials));
 
-const trialSeconds =
-  (run: Run) =>
-  (items: readonly PlanItem[]): number =>
-    trial(run, items).seconds;
+/** Tells of orders added to items, as many as before in the same sequence, whether they cost nothing. */
+function isFreeFor(run: Run, items: readonly PlanItem[]): IsFree {
+  const first = trial(run, items);
+  let path = first.path;
+  return (some) => {
+    const problem = problemFor(run, some);
+    // Mostly the path at hand serves, and nothing need be searched.
+    const next = serves(problem, path) ? path : pathWithin(problem, first.seconds, run.watch(shares.trials));
+    path = next ?? path;
+    return next !== undefined;
+  };
+}
+
+/** Whether everything can be done along a path. */
+const serves = (problem: Problem, path: Solution['path']): boolean =>
+  equal(replay(problem, path, (item) => item).done, 0, allOf(problem.count), 0, problem.words);
 
 function withinMinutes({ priorities }: Library, run: Run, manoeuvres: Allowed[]): Fitting | undefined {
   const { minutes, pace } = run.request;

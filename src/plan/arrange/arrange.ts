@@ -17,7 +17,7 @@ export interface Arrangement {
 }
 
 /** How many drafts of equal length are kept, and how many states a proof may go through. Not time: the same for all. */
-const effort = { width: 8, exposures: 250, moves: 1500 };
+const effort = { width: 8, exposures: 150, moves: 600 };
 
 /**
  * Puts the items in order within the visits of a path: as little uncovering and covering again as can be, then as few

@@ -15,8 +15,8 @@ export type ArrivalsLeft = (reached: Reached, done: Words, at: number) => number
 
 /** Marks one after the other in flat lists: this is asked for thousands of times a sheet. */
 interface FlatMarks {
-  count: number;
-  key: Int32Array;
+  /** Marks of a key (exposure or place): from `firstOf[key]` up to `firstOf[key + 1]`. */
+  firstOf: Int32Array;
   visits: Int32Array;
   /** Words of a mark's set that are not empty: from `first[mark]` up to `first[mark + 1]`. */
   first: Int32Array;
@@ -26,24 +26,39 @@ interface FlatMarks {
 }
 
 function flat({ of }: Marks): FlatMarks {
-  const marks = of.flatMap((list, key) => list.map((mark) => ({ ...mark, key })));
+  const marks = of.flat();
   const words = marks.map(({ set }) => [...set].flatMap((bits, word) => (bits === 0 ? [] : [{ word, bits }])));
-  const first = [0];
-  for (const list of words) first.push(first.at(-1)! + list.length);
   return {
-    count: marks.length,
-    key: Int32Array.from(marks, ({ key }) => key),
+    firstOf: firstsOf(of),
     visits: Int32Array.from(marks, ({ visits }) => visits),
-    first: Int32Array.from(first),
+    first: firstsOf(words),
     word: Int32Array.from(words.flat(), ({ word }) => word),
     bits: Int32Array.from(words.flat(), ({ bits }) => bits),
     chain: marks.map(({ chain }) => (chain.length > 1 ? chain : [])),
   };
 }
 
+/** Where each list begins when all of them stand one after the other, and where the last ends. */
+function firstsOf(lists: readonly (readonly unknown[])[]): Int32Array {
+  const first = new Int32Array(lists.length + 1);
+  lists.forEach(({ length }, i) => (first[i + 1] = first[i]! + length));
+  return first;
+}
+
 function isOpen({ first, word, bits }: FlatMarks, mark: number, done: Words, at: number): boolean {
   for (let k = first[mark]!; k < first[mark + 1]!; k++) if ((bits[k]! & ~done[at + word[k]!]!) !== 0) return true;
   return false;
+}
+
+/** What was counted of one key after the other. */
+interface Tally {
+  /** Arrivals, as if nothing could stay from one visit to the next. */
+  left: number;
+  /** Visits that hold something no other can serve, as bits. */
+  stops: number;
+  /** Visits that may serve one of a key's groups, of each key that has several; as many as `sharing` says. */
+  shared: Int32Array;
+  sharing: number;
 }
 
 /**
@@ -54,33 +69,36 @@ function isOpen({ first, word, bits }: FlatMarks, mark: number, done: Words, at:
 export function arrivalsLeft({ problem, visits, due }: Tasks, marks: Marks): ArrivalsLeft {
   const { words } = problem;
   const list = flat(marks);
+  const keys = marks.of.length;
   const last = Math.min(visits.length - 1, mostVisits);
-  /** Of each key with several groups: the visits that may serve one of them. */
-  const shared = new Int32Array(marks.of.length);
+  const tally: Tally = { left: 0, stops: 0, shared: new Int32Array(keys), sharing: 0 };
   return ({ visit, now, isOver }, done, at) => {
     const isBound = isOver && !within(due[visit]!, 0, done, at, words);
     const ahead = bitsFrom(visit);
-    let left = 0;
-    let sharing = 0;
-    /** Visits that hold something no other can serve. */
-    let stops = 0;
-    for (let mark = 0; mark < list.count;) {
-      const key = list.key[mark]!;
-      let served = 0;
-      let groups = 0;
-      for (; mark < list.count && list.key[mark] === key; mark++) {
-        const here = list.visits[mark]! & ahead;
-        if ((here & served) !== 0 || !isOpen(list, mark, done, at)) continue;
-        if ((here & (here - 1)) === 0 && here !== 1 << mostVisits) stops |= here;
-        served |= here;
-        groups++;
-        left += arrivals(list.chain[mark]!, done, at);
-      }
-      if (groups > 1) shared[sharing++] = served;
-      if (key === now && groups > 0 && !isBound) left--;
+    tally.left = tally.stops = tally.sharing = 0;
+    for (let key = 0; key < keys; key++) {
+      const isWanted = countKey(list, key, ahead, done, at, tally);
+      if (isWanted && key === now && !isBound) tally.left--;
     }
-    return sharing === 0 ? left : left - stays(shared, sharing, stops, visit, last);
+    return tally.sharing === 0 ? tally.left : tally.left - stays(tally, visit, last);
   };
+}
+
+/** Adds the groups of one key to the tally; returns whether there are any. */
+function countKey(list: FlatMarks, key: number, ahead: number, done: Words, at: number, tally: Tally): boolean {
+  const end = list.firstOf[key + 1]!;
+  let served = 0;
+  let groups = 0;
+  for (let mark = list.firstOf[key]!; mark < end; mark++) {
+    const here = list.visits[mark]! & ahead;
+    if ((here & served) !== 0 || !isOpen(list, mark, done, at)) continue;
+    if ((here & (here - 1)) === 0 && here !== 1 << mostVisits) tally.stops |= here;
+    served |= here;
+    groups++;
+    tally.left += arrivals(list.chain[mark]!, done, at);
+  }
+  if (groups > 1) tally.shared[tally.sharing++] = served;
+  return groups > 0;
 }
 
 /** How often a group asks for an arrival: once for each item of its chain that is still to do, and once at least. */
@@ -91,7 +109,7 @@ function arrivals(chain: readonly number[], done: Words, at: number): number {
 }
 
 /** How many changes of visit may keep what is bare (or where the examiner is): both sides have a group of one key. */
-function stays(shared: Int32Array, sharing: number, stops: number, first: number, last: number): number {
+function stays({ shared, sharing, stops }: Tally, first: number, last: number): number {
   let count = 0;
   for (let v = first; v < last; v++) {
     // As far as the patient may go before something must be done in between.

@@ -137,7 +137,10 @@ function expand(search: Search, s: number): void {
     if (exposure === from.exposure && !search.withMoves) continue;
     for (const place of placesHere(search, s, lists[exposure]!)) {
       const run = { visit: from.visit, exposure, place };
-      if (isOver && isBest(search, s, run)) return go(search, s, run);
+      if (isOver && isBest(search, s, run)) {
+        go(search, s, run);
+        return;
+      }
       runs.push(run);
     }
   }

@@ -76,17 +76,18 @@ export function doRun(tasks: Tasks, draft: Draft, exposure: number, at: number):
     place(tasks, draft, { item, positions: positionsIn(tasks, item, draft.visit) });
 }
 
+/** Whether a place (or instruments) asked for is the one there is; `nowhere` asks for none. */
+const agree = (asked: number, there: number): boolean => asked === nowhere || asked === there;
+
 /** The first item ready without a move, on the page, of those that keep the instruments in hand if there are any; -1 for none. */
 function nextIn(tasks: Tasks, draft: Draft, candidates: readonly number[], where: number): number {
   let first = -1;
   let inHand = -1;
   for (const item of candidates) {
-    const own = tasks.place[item]!;
-    if ((own !== nowhere && own !== where) || !isReady(tasks.problem, item, draft.done, 0)) continue;
+    if (!agree(tasks.place[item]!, where) || !isReady(tasks.problem, item, draft.done, 0)) continue;
     if (first < 0 || item < first) first = item;
-    const tools = tasks.tools[item]!;
-    const keeps = tools === nowhere || draft.tools === nowhere || tools === draft.tools;
-    if (keeps && (inHand < 0 || item < inHand)) inHand = item;
+    if (inHand >= 0 && item > inHand) continue;
+    if (draft.tools === nowhere || agree(tasks.tools[item]!, draft.tools)) inHand = item;
   }
   return inHand < 0 ? first : inHand;
 }

@@ -120,7 +120,10 @@ const visitBits = (visits: readonly number[]): number =>
   visits.reduce((bits, visit) => bits | (1 << Math.min(visit, mostVisits)), 0);
 
 function marksOf(problem: Problem, keys: Int32Array, own: readonly (readonly number[])[]): Marks {
-  const of: Map<number, number[]>[] = Array.from({ length: Math.max(-1, ...keys) + 1 }, () => new Map());
+  const of: Map<number, number[]>[] = Array.from(
+    { length: Math.max(-1, ...keys) + 1 },
+    () => new Map<number, number[]>(),
+  );
   for (const item of problem.order) {
     const key = keys[item]!;
     if (key === nowhere) continue;

@@ -5,6 +5,14 @@ import { emptyQueue, type Queue } from './queue.ts';
 import { allOf, put, within } from './sets.ts';
 import { emptyStates, plainChange, scratch, stateOf, type States } from './states.ts';
 
+/** When a search stops without a path. */
+export interface Halt {
+  /** Asked now and then; when it says yes the search stops with the bound it has reached. */
+  late: () => boolean;
+  /** Packed cost from which on a path is of no use; none by default. */
+  limit?: number;
+}
+
 /** What a search found: a path of least cost, or, out of time, only a bound. */
 export interface Found {
   /** Moves in order; the first puts the patient into the first position. */
@@ -23,11 +31,8 @@ interface Search {
   passed: number[][];
 }
 
-/**
- * Best-first search over (position, what is done) for the least packed cost.
- * @param late asked now and then; when it says yes the search stops with the bound it has reached
- */
-export function bestFirst(problem: Problem, bound: Bound, late: () => boolean): Found {
+/** Best-first search over (position, what is done) for the least packed cost. */
+export function bestFirst(problem: Problem, bound: Bound, { late, limit = Infinity }: Halt): Found {
   const search: Search = {
     problem,
     bound,
@@ -41,8 +46,8 @@ export function bestFirst(problem: Problem, bound: Bound, late: () => boolean): 
   for (let turn = 0, next = search.queue.pop(); next !== undefined; turn++, next = search.queue.pop()) {
     const { entry: s, key } = next;
     const { done, cost, rest } = search.states;
+    if (key >= limit || (turn % 128 === 0 && late())) return { path: undefined, cost: key };
     if (within(all, 0, done, s * problem.words, problem.words)) return { path: pathTo(search, s), cost: cost[s]! };
-    if (turn % 128 === 0 && late()) return { path: undefined, cost: key };
     if (key > cost[s]! + rest[s]! || isOutdone(search, s)) continue;
     expand(search, s);
   }

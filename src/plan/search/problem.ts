@@ -49,6 +49,9 @@ const packCost = (seconds: number, from: number, to: number): number =>
 /** Whole seconds of a packed cost. */
 export const secondsOf = (cost: number): number => Math.floor(cost / secondsUnit);
 
+/** The least packed cost that comes to more than so many seconds. */
+export const costAbove = (seconds: number): number => (seconds + 1) * secondsUnit;
+
 function costsOf(positions: readonly string[], change: ChangeSeconds): Float64Array {
   return Float64Array.from(
     positions.flatMap((from, a) => positions.map((to, b) => packCost(a === b ? 0 : change(from, to), a, b))),

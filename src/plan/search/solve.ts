@@ -1,8 +1,8 @@
-import { bestFirst } from './best-first.ts';
+import { bestFirst, type Halt } from './best-first.ts';
 import { coverBound, departuresOf, type Bound, type Departures } from './cover-bound.ts';
 import { backbone, missing } from './grow.ts';
 import type { Move } from './moves.ts';
-import { partOf, secondsOf, type Problem } from './problem.ts';
+import { costAbove, partOf, secondsOf, type Problem } from './problem.ts';
 import { quickPath, type Complete } from './quick.ts';
 import { shapingItems } from './reduce.ts';
 import { replay } from './replay.ts';
@@ -45,14 +45,14 @@ interface Grown {
  * path is best for the whole, since more items never cost less. Otherwise the items that show why not join the part.
  * @param weight above 1 the search is hasty: a path costs at most that many times the least
  */
-function grow(whole: Problem, departures: Departures, late: Late, weight: number, begun = backbone(whole)): Grown {
+function grow(whole: Problem, departures: Departures, halt: Halt, weight: number, begun = backbone(whole)): Grown {
   let table: SmallTable | undefined;
   const grown: Grown = { complete: undefined, bound: 0, part: begun, last: [] };
   for (;;) {
     const { part } = grown;
     const some = partOf(whole, part);
     table ??= smallTable(partOf(whole, part.slice(0, mostItems)));
-    const found = bestFirst(some, boundOf(some, departures, table, weight), late);
+    const found = bestFirst(some, boundOf(some, departures, table, weight), halt);
     grown.bound = Math.max(grown.bound, found.cost);
     if (found.path === undefined) return grown;
     grown.last = renumbered(found.path, part);
@@ -83,9 +83,21 @@ export function solve(problem: Problem, late: Late, veryLate: Late): Solution {
   const shaping = shapingItems(problem);
   const whole = partOf(problem, shaping);
   const departures = departuresOf(whole);
-  const proof = grow(whole, departures, late, 1);
+  const proof = grow(whole, departures, { late }, 1);
   const { path, cost } = proof.complete ?? goodEnough(whole, departures, proof, veryLate);
   return { path: renumbered(path, shaping), seconds: secondsOf(cost), bound: secondsOf(proof.bound) };
+}
+
+/**
+ * A path of at most so many seconds: quicker than the path of least seconds where there is none.
+ * @returns undefined when there is none, or none was found in time
+ */
+export function pathWithin(problem: Problem, seconds: number, late: Late): Move[] | undefined {
+  if (problem.count === 0) return [];
+  const shaping = shapingItems(problem);
+  const whole = partOf(problem, shaping);
+  const { complete } = grow(whole, departuresOf(whole), { late, limit: costAbove(seconds) }, 1);
+  return complete && renumbered(complete.path, shaping);
 }
 
 /** The best of hasty searches, of a broad one, and of the last path for a part, gone on with. */
@@ -93,7 +105,7 @@ function goodEnough(whole: Problem, departures: Departures, { part, last }: Grow
   const cover = coverBound(whole, departures);
   const paths = [[], last].map((beginning) => quickPath(whole, cover, beamWidth, beginning));
   for (const weight of hastyWeights) {
-    const { complete } = grow(whole, departures, late, weight, part);
+    const { complete } = grow(whole, departures, { late }, weight, part);
     if (complete !== undefined) paths.push(complete);
   }
   return paths.reduce((a, b) => (b.cost < a.cost ? b : a));

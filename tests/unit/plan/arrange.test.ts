@@ -27,6 +27,10 @@ function randomTraits(seed: number, count: number): Traits[] {
 /** Changes of exposure, and moves of the examiner with as few of those, as one number. */
 const inOne = (exposures: number, moves: number): number => exposures * 1000 + moves;
 
+/** 1 where something asked for is not what there was; what was not yet, or is not asked for, changes nothing. */
+const changed = (before: string | undefined, asked: string | undefined): number =>
+  before === undefined || asked === undefined || before === asked ? 0 : 1;
+
 /** The least changes along the visits, by trying everything (what was tried is remembered). */
 function leastChanges(problem: Problem, visits: readonly Visit[], traits: readonly Traits[]): number {
   const known = new Map<string, number>();
@@ -46,10 +50,8 @@ function leastChanges(problem: Problem, visits: readonly Visit[], traits: readon
     let best = goOn ? least(visit + 1, bare, at, done) : Infinity;
     for (const i of problem.order.filter((one) => isPossible(one, visit, done))) {
       const { exposure, place } = present(traits[i]);
-      const uncovers = bare === undefined || bare === exposure ? 0 : 1;
-      const moves = at === undefined || place === undefined || at === place ? 0 : 1;
       const after = least(bridges.get(i)?.at(-1) ?? visit, exposure, place ?? at, done | (1 << i));
-      best = Math.min(best, inOne(uncovers, moves) + after);
+      best = Math.min(best, inOne(changed(bare, exposure), changed(at, place)) + after);
     }
     known.set(key, best);
     return best;

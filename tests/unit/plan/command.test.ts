@@ -51,6 +51,21 @@ describe('npm run plan', () => {
     expect(planSchema.parse(JSON.parse(await out)).steps).not.toHaveLength(0);
   });
 
+  it('lists what cannot be done with the reason and how it can be adapted', () => {
+    const { out } = run(['-'], '{"manoeuvres":["wrist-look"],"cannot":["sitting","supine"]}');
+    const { steps, leftOut } = planSchema.parse(JSON.parse(out));
+    expect(steps).toEqual([]);
+    expect(leftOut).toEqual([
+      {
+        manoeuvre: 'wrist-look',
+        reason: expect.stringMatching(
+          /^needs one of these positions, and this patient can take none of them: /,
+        ) as string,
+        adaptations: ['No hand: look at the stump and say so.'],
+      },
+    ]);
+  });
+
   it('prints one line per fault, with path, line and column, and exits with 1', () => {
     writeFileSync(join(folder, 'bad.json'), '{\n  "form": "hole",\n  "start": "siting"\n}');
     expect(run(['bad.json'])).toEqual({
