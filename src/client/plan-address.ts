@@ -9,10 +9,17 @@ export interface KnownIds {
   instruments: ReadonlySet<string>;
 }
 
-/** The parts of a request that tell something of the patient: they go into a link only when that is asked for. */
-export const patientLimits = ['cannot', 'avoidSides', 'last', 'pace'] as const satisfies (keyof PlanRequest)[];
+/** The parts of a request that tell something of the patient or the room: they go into a link only when that is asked for. */
+export const patientLimits = [
+  'start',
+  'without',
+  'cannot',
+  'avoidSides',
+  'last',
+  'pace',
+] as const satisfies (keyof PlanRequest)[];
 
-/** The same request without what it tells of the patient. */
+/** The same request without what it tells of the patient and the room. */
 export function withoutLimits(request: PlanRequest): PlanRequest {
   const open = Object.entries(request).filter(([key]) => !(patientLimits as readonly string[]).includes(key));
   return Object.fromEntries(open);

@@ -1,9 +1,12 @@
+import type { Library } from '../../schemas/library.ts';
 import type { Plan, PlanRequest } from '../../schemas/plan.ts';
-import { countWords, minutesText, otherOrders, type OtherOrders } from '../components/run-sheet.ts';
+import { minutesText, otherOrders, type OtherOrders } from '../components/run-sheet.ts';
 import { sheetHtml } from '../components/run-sheet-html.ts';
 import { screensOf } from '../components/run-sheet-walk-html.ts';
+import { sheetCode, sheetEdition } from '../components/sheet-code.ts';
 import { blocksOf, coverAtEnd, type Block } from '../plan/blocks.ts';
 import { planRequest } from '../plan/plan.ts';
+import { countWords } from '../sheets/proof-words.ts';
 import { behindHash, isRequest, requestFromHash, requestToHash, withoutLimits } from './plan-address.ts';
 import { PlanChooser } from './plan-chooser.ts';
 import { PlanData } from './plan-data.ts';
@@ -165,7 +168,7 @@ class RunSheetMaker extends HTMLElement {
     this.#find('.sheet').hidden = made === undefined;
     if (made === undefined) return;
     const { library, notes, words } = this.#data;
-    const form = library.forms.find(({ id }) => id === made.chosen.form);
+    const form = this.#form;
     const { plan, blocks, others } = made;
     this.#find('.sheet h2').textContent = titleOf(library, made.chosen);
     this.#find('.sheet .aim').textContent = form?.purpose ?? '';
@@ -173,7 +176,22 @@ class RunSheetMaker extends HTMLElement {
     (this.#find('.walk-through') as HTMLButtonElement).disabled = blocks.length === 0;
     const [mustNotMiss, leavesOut] = [form?.mustNotMiss ?? [], form?.leavesOut];
     const view = { id: 'sheet', plan, blocks, mustNotMiss, leavesOut, others, notes, level: 3 };
-    this.#find('.parts').innerHTML = sheetHtml(view, words).html;
+    const { html } = sheetHtml(view, words);
+    this.#find('.parts').innerHTML = html;
+    // What is printed meanwhile is not yet whole, and has no code.
+    this.#writeFoot(others === undefined || notes === 'awaited' ? undefined : html);
+  }
+
+  get #form(): Library['forms'][number] | undefined {
+    return this.#data.library.forms.find(({ id }) => id === this.#made?.chosen.form);
+  }
+
+  /** Version and code for the foot of every printed page. */
+  #writeFoot(whole: string | undefined): void {
+    const head = ['.aim', '.asked'].map((part) => this.#find(`.sheet ${part}`).textContent);
+    const [library, title, form] = [this.#data.library.version, this.#title, this.#form];
+    const code = whole && sheetCode(head, whole);
+    document.documentElement.dataset['edition'] = sheetEdition({ library, title, form, code });
   }
 
   async #copy(): Promise<void> {
@@ -185,7 +203,9 @@ class RunSheetMaker extends HTMLElement {
     const left = Object.keys(linked).length < Object.keys(request).length;
     const copied = await copyText(location.href);
     const where = copied ? 'The link is copied, and' : 'Copying is not allowed here, but';
-    this.#say(`${where} it stands in the address.${left ? ' What is chosen under “This patient” is not in it.' : ''}`);
+    this.#say(
+      `${where} it stands in the address.${left ? ' What is chosen under “This patient, this room” is not in it.' : ''}`,
+    );
   }
 
   #clear(): void {
@@ -201,7 +221,14 @@ class RunSheetMaker extends HTMLElement {
     const data = this.#data;
     // The words are asked for at every screen: what was still on its way at the beginning may have come.
     const words = { ...data.words, tell };
-    this.#walk ??= { screens: screensOf(blocks, plan.layOut, coverAtEnd(plan)), words };
+    this.#walk ??= {
+      screens: screensOf(blocks, {
+        layOut: plan.layOut,
+        mustNotMiss: this.#form?.mustNotMiss ?? [],
+        bare: coverAtEnd(plan),
+      }),
+      words,
+    };
     const element = document.querySelector<RunSheetWalk>('run-sheet-walk');
     element?.begin(this.#walk);
     for (const file of ['tell', 'notes'] as const)

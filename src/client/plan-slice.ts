@@ -24,6 +24,7 @@ type PlannedManoeuvre = Pick<Manoeuvre, (typeof planned)[number]>;
 /** What of a stock examination the planner and the head of its sheet need. */
 const stock = [
   'id',
+  'version',
   'title',
   'purpose',
   'leavesOut',
@@ -37,6 +38,8 @@ type StockExam = Pick<FormDefinition, (typeof stock)[number]>;
 
 /** The part of the Library that the page of run sheets is given. */
 export interface PlanSlice {
+  /** Of the Library. */
+  version: string;
   /** Systems in order of examination. */
   protocols: { id: string; title: string; manoeuvres: PlannedManoeuvre[] }[];
   /** In the order in which they are offered. */
@@ -51,8 +54,9 @@ export interface PlanSlice {
 
 /** Cuts the slice; `forms` says which stock examinations are offered, in order. */
 export function planSlice(library: Library, forms: readonly FormDefinition[]): PlanSlice {
-  const { protocols, positions, exposures, instruments, examinerPlaces, priorities } = library;
+  const { version, protocols, positions, exposures, instruments, examinerPlaces, priorities } = library;
   return {
+    version,
     protocols: protocols.map(({ id, title, manoeuvres }) => ({
       id,
       title,
@@ -88,7 +92,7 @@ export function libraryOf({ protocols, forms, ...vocabulary }: PlanSlice): Libra
 const nowhere = { file: '', line: 1, column: 1 };
 
 const emptyLibrary = {
-  ...{ version: '', hash: '', systems: [], guides: [], landmarks: [], tools: [], values: [], scales: [] },
+  ...{ hash: '', systems: [], guides: [], landmarks: [], tools: [], values: [], scales: [] },
   ...{ evidence: [], sources: [], cardSets: [], clinics: [] },
 };
 
@@ -102,4 +106,4 @@ const emptyManoeuvre = {
   ...{ cautions: [], errors: [], adaptations: [], card: [], records: [], place: nowhere },
 };
 
-const emptyForm = { url: '', version: '', publisher: '', copyright: '', author: '', drafted: '' };
+const emptyForm = { url: '', publisher: '', copyright: '', author: '', drafted: '' };

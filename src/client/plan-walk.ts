@@ -97,6 +97,8 @@ export class RunSheetWalk extends HTMLElement {
     const screen = this.#screen;
     if (screen === undefined) return;
     this.#find('.screen').innerHTML = screenHtml(screen, { ...this.#walk.words, skipped: this.#skipped }).html;
+    // A page read on the way opens beside this one: leaving it would lose the marks.
+    for (const link of this.querySelectorAll<HTMLAnchorElement>('.screen a')) link.target = '_blank';
     const mark = this.#marks.get(this.#at);
     this.#find('.mark-of-step').textContent = mark === undefined ? '' : `Marked as ${mark}.`;
     this.#find('.skip-step').hidden = screen.kind !== 'step';
@@ -128,6 +130,8 @@ export class RunSheetWalk extends HTMLElement {
   }
 
   #key(event: KeyboardEvent): void {
+    // A key that is held down must not run through the steps.
+    if (event.repeat) return;
     const onControl = event.target instanceof Element && event.target.closest('button, a') !== null;
     if (event.ctrlKey || event.metaKey || event.altKey || (onControl && event.key === ' ')) return;
     const act = this.#actOf(event.key.toLowerCase());

@@ -1,8 +1,9 @@
 import type { Plan } from '../../schemas/plan.ts';
 import { coverAtEnd, instrumentsToLayOut, type Block } from '../plan/blocks.ts';
+import { countWords, proofText } from '../sheets/proof-words.ts';
 import { durationText, labelOf, midSentence } from './labels.ts';
 import { markup, trusted, type Markup } from './markup.ts';
-import { countWords, exposedWords, minutesText, proofText, type OtherOrders } from './run-sheet.ts';
+import { exposedWords, minutesText, type OtherOrders } from './run-sheet.ts';
 import { blockHtml, orderHtml, placedBlocks } from './run-sheet-block-html.ts';
 import type { NotesState, SheetWords } from './run-sheet-words.ts';
 import { timeStripHtml } from './time-strip-html.ts';
@@ -70,7 +71,7 @@ function inAllHtml({ plan, blocks, others }: SheetView, words: SheetWords): Mark
   const route = blocks
     .map(({ position }, i) => (i === 0 ? (label: string) => label : midSentence)(labelOf(positions, position)))
     .join('; then ');
-  return markup`<div><p><b>${minutesText(totals.seconds)}</b> and <b>${countWords(totals.positionChanges, 'change')} of position</b>: ${route}. Moving takes ${durationText(Math.round(totals.positionSeconds))}.</p><p class="small note">${proofText(plan)}</p><div class="comparison">${
+  return markup`<div><p><b>${minutesText(totals.seconds)}</b> for an experienced examiner and a well adult; <b>${countWords(totals.positionChanges, 'change')} of position</b>: ${route}. Moving takes ${durationText(Math.round(totals.positionSeconds))}.<span class="only-paper"> No patient’s details on this sheet.</span></p><p class="small note">${proofText(plan)}</p><div class="comparison">${
     others !== undefined && comparisonHtml(totals, others)
   }</div>${timeStripHtml(plan, words)}</div>`;
 }
@@ -78,9 +79,13 @@ function inAllHtml({ plan, blocks, others }: SheetView, words: SheetWords): Mark
 /** The same steps in this order, in plain head-to-toe order, and system by system. */
 export function comparisonHtml(totals: Plan['totals'], others: OtherOrders): Markup {
   const row = (name: string, { positionChanges, positionSeconds, seconds }: Plan['totals']): Markup =>
-    markup`<tr><th scope="row">${name}</th><td class="number">${positionChanges}</td><td class="number">${durationText(Math.round(positionSeconds))}</td><td class="number">${minutesText(seconds)}</td></tr>`;
+    markup`<tr><th scope="row">${name}</th><td class="number">${positionChanges}</td><td class="number">${durationText(Math.round(positionSeconds))}</td><td class="number">${roundMinutes(seconds)}</td></tr>`;
   return markup`<table><thead><tr><th scope="col">Order</th><th scope="col" class="number">Changes</th><th scope="col" class="number">Moving</th><th scope="col" class="number">In all</th></tr></thead><tbody>${row('This sheet', totals)}${row('Head to toe', others.headToToe)}${row('System by system', others.systemBySystem)}</tbody></table>`;
 }
+
+/** Whole minutes, short enough for a column. */
+const roundMinutes = (seconds: number): string =>
+  durationText(seconds < 60 ? Math.round(seconds) : 60 * Math.round(seconds / 60));
 
 function layOutHtml(plan: Plan, { vocabulary }: SheetWords): Markup {
   const things = instrumentsToLayOut(vocabulary, plan);

@@ -2,6 +2,7 @@ import type { BlockStep } from '../plan/blocks.ts';
 import { durationText, labelOf, midSentence } from './labels.ts';
 import { markup, trusted, type Markup } from './markup.ts';
 import { exposedWords, labelsText, stepAnchor } from './run-sheet.ts';
+import { minuteOf } from '../sheets/words.ts';
 import type { EntryNotes, SheetEntry, SheetWords } from './run-sheet-words.ts';
 
 /** A step in its place on the sheet. */
@@ -19,19 +20,34 @@ export interface PlacedStep {
 export function stepHtml(sheet: string, placed: PlacedStep, words: SheetWords): Markup {
   const { entry, number } = placed;
   const manoeuvre = words.entry(entry.step.manoeuvre);
-  return markup`<li class="step" id="${stepAnchor(sheet, number)}"><div class="step-head"><p class="what"><span class="number">${number}</span> <a href="${manoeuvre.page}">${manoeuvre.title}</a></p><p class="small note">${factsOf(entry, manoeuvre, words)}</p></div><div class="step-body">${beforeStepHtml(placed, words)}${entry.step.stage === 1 && mindHtml(manoeuvre)}</div></li>`;
+  return markup`<li class="step" id="${stepAnchor(sheet, number)}"><div class="step-head"><p class="what"><span class="number">${number}</span> <a href="${manoeuvre.page}">${manoeuvre.title}</a></p><p class="small note">${factsOf(entry, manoeuvre)}</p>${takeHtml(entry, words)}</div><div class="step-body">${beforeStepHtml(placed, words)}${safetyHtml(sheet, placed, manoeuvre)}</div></li>`;
 }
 
-/** Seconds, sides, stage and instruments of a step, in a line. */
-export function factsOf({ step }: BlockStep, { sides, stages }: SheetEntry, { vocabulary }: SheetWords): string {
+/** At a later stage of a manoeuvre its safety stands at the first, some steps up. */
+function safetyHtml(sheet: string, { entry: { step }, number }: PlacedStep, manoeuvre: SheetEntry): Markup {
+  if (step.stage === 1) return mindHtml(manoeuvre);
+  const first = number - step.stage + 1;
+  return markup`<p class="small">Caution and findings as at <a href="#${stepAnchor(sheet, first)}"><b>${first}</b></a>.</p>`;
+}
+
+/** Minute in which a step begins, seconds that it takes, sides and stage, in a line. */
+export function factsOf({ step }: BlockStep, { sides, stages }: SheetEntry): string {
   return [
-    durationText(step.seconds),
+    `at ${minuteOf(step.start)}`,
+    `takes ${durationText(Math.round(step.seconds))}`,
     sidesOf(step.side, sides),
     stages > 1 && `stage ${step.stage} of ${stages}`,
-    step.instruments.length > 0 && labelsText(vocabulary.instruments, step.instruments),
   ]
     .filter((fact) => fact !== false)
     .join('; ');
+}
+
+/** The instruments that are taken up for a step. */
+export function takeHtml({ step: { instruments } }: BlockStep, { vocabulary }: SheetWords): Markup | false {
+  return (
+    instruments.length > 0 &&
+    markup`<p class="small note take"><b>Take:</b> ${labelsText(vocabulary.instruments, instruments)}.</p>`
+  );
 }
 
 /** A side that is to be avoided is named even where the other is done. */
@@ -57,18 +73,18 @@ function uncoverHtml(id: string, vocabulary: SheetWords['vocabulary']): Markup {
   return markup`<p><b>Uncover</b> the ${exposedWords(vocabulary, [id])}. <span class="small">${exposure?.uncover} ${exposure?.cover}</span></p>`;
 }
 
-/** Consent, what is urgent and what hurts, at the first stage of a manoeuvre. */
+/** Consent, what is urgent and what hurts. */
 export function mindHtml(manoeuvre: SheetEntry): Markup {
   const { sensitive, notes } = manoeuvre;
   return markup`${
     sensitive && markup`<p><b>Sensitive.</b> Explicit consent, chaperone offered, right to stop.</p>`
-  }${notes && nowHtml(notes, manoeuvre)}${
+  }${notes && nowHtml(notes)}${
     notes && markup`<p class="small"><b>Caution.</b> ${trusted(notes.cautions.join(' '))}</p>`
   }`;
 }
 
-function nowHtml({ now }: EntryNotes, { page, title }: SheetEntry): Markup | false {
+function nowHtml({ now }: EntryNotes): Markup | false {
   if (now.length === 0) return false;
-  const findings = now.map((finding, i) => (i === 0 ? finding : midSentence(finding))).join('; ');
-  return markup`<p class="small act-now"><b>Now</b> ${trusted(findings)}. <a class="not-on-paper" href="${page}#red-flags">What to do<span class="out-of-sight">: ${title}</span></a></p>`;
+  const findings = now.map(({ finding, action }) => markup`<li><b>${trusted(finding)}</b> → ${trusted(action)}</li>`);
+  return markup`<div class="small act-now"><p><b>Now</b></p><ul>${findings}</ul></div>`;
 }

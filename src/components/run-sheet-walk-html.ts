@@ -4,24 +4,36 @@ import { labelOf } from './labels.ts';
 import { markup, trusted, type Markup } from './markup.ts';
 import { exposedWords } from './run-sheet.ts';
 import { moveHtml, placedBlocks, whenText } from './run-sheet-block-html.ts';
-import { beforeStepHtml, factsOf, mindHtml, type PlacedStep } from './run-sheet-step-html.ts';
+import { beforeStepHtml, factsOf, mindHtml, takeHtml, type PlacedStep } from './run-sheet-step-html.ts';
 import type { SheetWords } from './run-sheet-words.ts';
 
 /** One screen of a walk through a sheet. */
 export type Screen =
-  | { kind: 'open'; layOut: readonly string[] }
+  | { kind: 'open'; layOut: readonly string[]; mustNotMiss: readonly string[] }
   | { kind: 'move'; block: Block }
   | { kind: 'step'; block: Block; placed: PlacedStep; steps: number }
   | { kind: 'end'; bare: readonly string[] };
 
+type ScreenOf<Kind extends Screen['kind']> = Extract<Screen, { kind: Kind }>;
+
+/** What the first and the last screen tell. */
+export interface WalkEnds {
+  /** Instrument ids. */
+  layOut: readonly string[];
+  /** Signs that a complaint-led examination must not miss. */
+  mustNotMiss: readonly string[];
+  /** Regions to cover when all is done. */
+  bare: readonly string[];
+}
+
 /** The screens of a sheet: what comes before all, each change of position, each step, the end. */
-export function screensOf(blocks: readonly Block[], layOut: readonly string[], bare: readonly string[]): Screen[] {
+export function screensOf(blocks: readonly Block[], { layOut, mustNotMiss, bare }: WalkEnds): Screen[] {
   const steps = blocks.reduce((sum, block) => sum + block.steps.length, 0);
   const middle = placedBlocks(blocks).flatMap(({ block, steps: placed }): Screen[] => [
     { kind: 'move', block },
     ...placed.map((one) => ({ kind: 'step' as const, block, placed: one, steps })),
   ]);
-  return [{ kind: 'open', layOut }, ...middle, { kind: 'end', bare }];
+  return [{ kind: 'open', layOut, mustNotMiss }, ...middle, { kind: 'end', bare }];
 }
 
 /** Everything that a screen is made from beside the sheet's own words. */
@@ -34,7 +46,7 @@ export interface ScreenWords extends SheetWords {
 
 /** A screen as HTML; its heading takes the focus. */
 export function screenHtml(screen: Screen, words: ScreenWords): Markup {
-  if (screen.kind === 'open') return openHtml(screen.layOut, words);
+  if (screen.kind === 'open') return openHtml(screen, words);
   if (screen.kind === 'move') return movingHtml(screen.block, words);
   if (screen.kind === 'step') return walkStepHtml(screen, words);
   return endHtml(screen.bare, words);
@@ -42,31 +54,36 @@ export function screenHtml(screen: Screen, words: ScreenWords): Markup {
 
 const heading = (title: string): Markup => markup`<h2 tabindex="-1">${title}</h2>`;
 
-function openHtml(layOut: readonly string[], { vocabulary, unwellPage }: ScreenWords): Markup {
+function openHtml({ layOut, mustNotMiss }: ScreenOf<'open'>, { vocabulary, unwellPage }: ScreenWords): Markup {
   const things = vocabulary.instruments.filter(({ id }) => layOut.includes(id));
   return markup`${heading('Unwell? Stop and treat first.')}<p>Unstable, or a finding marked <b class="now-word">Now</b>: leave the sheet and act by local protocol.${
-    unwellPage !== undefined && markup` <a href="${unwellPage}" target="_blank">How to check</a>`
-  }</p>${
+    unwellPage !== undefined && markup` <a href="${unwellPage}">How to check</a>`
+  }</p>${mustNotMiss.length > 0 && signsHtml(mustNotMiss)}${
     things.length > 0 &&
     markup`<p><b>Laid out and checked:</b></p><ul class="lines">${things.map(({ label }) => markup`<li>${label}</li>`)}</ul>`
   }`;
 }
+
+const signsHtml = (signs: readonly string[]): Markup =>
+  markup`<div class="must-not-miss"><p><b>Must not be missed:</b></p><ul class="lines">${signs.map(
+    (sign) => markup`<li>${sign}.</li>`,
+  )}</ul></div>`;
 
 function movingHtml(block: Block, words: ScreenWords): Markup {
   const label = labelOf(words.vocabulary.positions, block.position);
   return markup`<p class="walk-place">${trusted(positionMarkSvg(block.position))} ${whenText(block)}</p>${heading(label)}${moveHtml(block, words)}`;
 }
 
-function walkStepHtml({ block, placed, steps }: Extract<Screen, { kind: 'step' }>, words: ScreenWords): Markup {
+function walkStepHtml({ block, placed, steps }: ScreenOf<'step'>, words: ScreenWords): Markup {
   const { step } = placed.entry;
   const manoeuvre = words.entry(step.manoeuvre);
   const said = step.stage === 1 ? words.tell(step.manoeuvre) : [];
   const notAwaited = manoeuvre.notes !== undefined;
-  return markup`<p class="walk-place">${trusted(positionMarkSvg(block.position))} ${labelOf(words.vocabulary.positions, block.position)}; step ${placed.number} of ${steps}</p>${heading(manoeuvre.title)}<p class="note">${factsOf(placed.entry, manoeuvre, words)}</p>${beforeStepHtml(placed, words)}${
+  return markup`<p class="walk-place">${trusted(positionMarkSvg(block.position))} ${labelOf(words.vocabulary.positions, block.position)}; step ${placed.number} of ${steps}</p>${heading(manoeuvre.title)}<p class="note">${factsOf(placed.entry, manoeuvre)}</p>${takeHtml(placed.entry, words)}${beforeStepHtml(placed, words)}${
     said.length > 0 && markup`<p class="spoken-line">“${said.join(' ')}”</p>`
-  }${step.stage === 1 && mindHtml(manoeuvre)}${
+  }${mindHtml(manoeuvre)}${
     !notAwaited && markup`<p><b>Cautions are not here: read the page first.</b></p>`
-  }<p><a href="${manoeuvre.page}" target="_blank">Open the page</a></p>`;
+  }<p><a href="${manoeuvre.page}">Open the page</a></p>`;
 }
 
 function endHtml(bare: readonly string[], { vocabulary, skipped }: ScreenWords): Markup {

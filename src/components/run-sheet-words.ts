@@ -15,11 +15,17 @@ export interface SheetEntry {
   notes: EntryNotes | undefined;
 }
 
+/** A finding that cannot wait and what to do at once, as HTML. */
+export interface NowNote {
+  /** Without a stop at its end: the action follows. */
+  finding: string;
+  action: string;
+}
+
 /** Lines of a manoeuvre as HTML. */
 export interface EntryNotes {
   cautions: readonly string[];
-  /** Findings that ask to stop and act. */
-  now: readonly string[];
+  now: readonly NowNote[];
 }
 
 /** Everything that a sheet takes its words from. */

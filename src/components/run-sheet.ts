@@ -6,6 +6,7 @@ import { headToToe } from '../plan/head-to-toe.ts';
 import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
 import { systemBySystem } from '../plan/system-by-system.ts';
+import { countWords } from '../sheets/proof-words.ts';
 import { durationText, joined, labelOf, midSentence } from './labels.ts';
 
 /** The run sheet of a stock examination with what its page tells of it. */
@@ -35,11 +36,6 @@ export const otherOrders = (library: Library, request: PlanRequest, plan: Plan):
   systemBySystem: systemBySystem(library, request, plan),
 });
 
-/** A number of things: "no change", "1 change", "3 changes". */
-export function countWords(count: number, noun: string): string {
-  return count === 0 ? `no ${noun}` : `${count} ${noun}${count === 1 ? '' : 's'}`;
-}
-
 /** A time to the nearest minute: "21 minutes"; under a minute in seconds. */
 export function minutesText(seconds: number): string {
   return seconds < 60 ? durationText(Math.round(seconds)) : countWords(Math.round(seconds / 60), 'minute');
@@ -47,25 +43,6 @@ export function minutesText(seconds: number): string {
 
 /** Time since the beginning of the sheet, to the second: "12 min 30 s". */
 export const sinceStart = (seconds: number): string => durationText(Math.round(seconds));
-
-/** What is proven of a sheet, in sentences. */
-export function proofText({ optimal, bound, totals }: Pick<Plan, 'optimal' | 'bound' | 'totals'>): string {
-  const least = (proven: boolean | undefined): string =>
-    proven === true ? 'the least on this way' : 'the least found';
-  const route = optimal.positionSeconds
-    ? 'No order that keeps what must come first moves the patient for less.'
-    : `The best order found in the time allowed; none takes less than ${durationText(Math.round(bound.positionSeconds))} of moving.`;
-  const uncovering = `What is uncovered changes ${countWords(totals.exposureChanges, 'time')}, ${least(optimal.exposureChanges)}`;
-  const moves = `the examiner moves ${countWords(totals.examinerMoves, 'time')}, ${least(optimal.examinerMoves)}.`;
-  return `${route} ${uncovering}; ${moves}${keptText(optimal.kept)}`;
-}
-
-function keptText(proven: boolean | undefined): string {
-  if (proven === undefined) return '';
-  return proven
-    ? ' Nothing that is left out would fit in the time beside what matters more.'
-    : ' More might fit in the time: this is the best that was found.';
-}
 
 /** Anchor of a step of a sheet. */
 export const stepAnchor = (sheet: string, number: number): string => `${sheet}-step-${number}`;

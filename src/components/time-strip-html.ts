@@ -28,10 +28,16 @@ export function timeStripHtml(plan: Plan, { vocabulary: { positions, exposures }
   );
   return markup`<figure class="time-strip"><dl>${rows.map((row, i) =>
     rowHtml(row, row.kind === 'region' && rows[i - 1]?.kind === 'position', grid, share),
-  )}</dl><svg class="axis" width="100%" height="18" aria-hidden="true">${minutes.map(
+  )}</dl><div class="axis" aria-hidden="true"><span>Minutes</span><svg width="100%" height="18">${minutes.map(
     (minute) =>
-      markup`<text x="${share(60 * minute)}" y="14" text-anchor="${minute === 0 ? 'start' : 'middle'}">${minute === 0 ? '0 min' : minute}</text>`,
-  )}</svg><figcaption class="small">Along time, to scale: the position of the patient above, what is uncovered below. The gaps are changes of position.</figcaption></figure>`;
+      markup`<text x="${share(60 * minute)}" y="14" text-anchor="${anchorOf(60 * minute, strip.end)}">${minute}</text>`,
+  )}</svg></div><figcaption class="small">Along time, to scale: the position of the patient above, what is uncovered below. The gaps are changes of position.</figcaption></figure>`;
+}
+
+/** Figures at either end of the axis stay inside it. */
+function anchorOf(seconds: number, end: number): 'start' | 'middle' | 'end' {
+  if (seconds === 0) return 'start';
+  return seconds > 0.97 * end ? 'end' : 'middle';
 }
 
 /** Seconds as a share of the whole, for an SVG attribute. */

@@ -92,6 +92,8 @@ export interface RunSheet {
   mustNotMiss: string[];
   /** Time, positions and movements, in sentences. */
   inAll: string;
+  /** What is proven, and what the same steps would take in other orders, in sentences. */
+  compared: string;
   /** What to lay out, in the order of the vocabulary. */
   layOut: string[];
   strip: SheetStrip;

@@ -3,11 +3,14 @@ import type { Library } from '../../schemas/library.ts';
 import type { Plan } from '../../schemas/plan.ts';
 import { canonicalJson, sha256 } from '../library/hash.ts';
 import { coverAtEnd, instrumentsToLayOut } from '../plan/blocks.ts';
+import { headToToe } from '../plan/head-to-toe.ts';
 import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
+import { systemBySystem } from '../plan/system-by-system.ts';
 import { byId } from '../text/references.ts';
 import { durationText, midSentence } from '../text/words.ts';
 import { sheetBlocks } from './blocks.ts';
+import { comparedWords, proofText } from './proof-words.ts';
 import type { RunSheet, SheetBlock } from './run-sheet.ts';
 import { sheetStrip } from './strip.ts';
 import { uncovering } from './uncovering.ts';
@@ -17,8 +20,10 @@ import { closed, labelsOf, minutesWords, set } from './words.ts';
 export function runSheet(library: Library, formId: string): RunSheet {
   const form = byId(library.forms, formId);
   // Without a limit of time: the same content gives the same sheet on every machine.
-  const plan = planRequest(library, stockRequest(form), { milliseconds: Infinity });
-  const content = { ...headOf(form), ...planned(library, plan) };
+  const request = stockRequest(form);
+  const plan = planRequest(library, request, { milliseconds: Infinity });
+  const compared = comparedWords(headToToe(library, request, plan), systemBySystem(library, request, plan));
+  const content = { ...headOf(form), ...planned(library, plan, compared) };
   const code = sha256(canonicalJson(content)).slice(0, 8);
   return { ...content, edition: `${form.id} ${form.version}, library ${library.version}`, code };
 }
@@ -33,13 +38,17 @@ function headOf(form: FormDefinition): Pick<RunSheet, 'id' | 'title' | 'purpose'
   };
 }
 
-type Planned = Pick<RunSheet, 'inAll' | 'layOut' | 'strip' | 'blocks' | 'uncovering' | 'coverAtEnd' | 'leftOut'>;
+type Planned = Pick<
+  RunSheet,
+  'inAll' | 'compared' | 'layOut' | 'strip' | 'blocks' | 'uncovering' | 'coverAtEnd' | 'leftOut'
+>;
 
-function planned(library: Library, plan: Plan): Planned {
+function planned(library: Library, plan: Plan, compared: string): Planned {
   const blocks = sheetBlocks(library, plan);
   const bare = coverAtEnd(plan);
   return {
     inAll: inAll(plan, blocks),
+    compared: `${proofText(plan)} ${compared}`,
     layOut: instrumentsToLayOut(library, plan).map(({ label, singleUse }) =>
       singleUse ? `${label}, single use` : label,
     ),

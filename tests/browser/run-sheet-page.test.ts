@@ -52,13 +52,19 @@ describe.each(editionNames)('the page of run sheets built as %s', (edition) => {
     async (form) => {
       const parts = (page: Page, root: string): Promise<string[]> =>
         page.locator(`${root} > section:not(.not-on-paper)`).allInnerTexts();
-      const own = await sites.visit(edition, `plan/${form}/`, {}, (page) => parts(page, 'article.sheet'));
+      const foot = (page: Page): Promise<string> => page.evaluate('document.documentElement.dataset.edition');
+      const [own, ownFoot] = await sites.visit(edition, `plan/${form}/`, {}, async (page) => [
+        await parts(page, 'article.sheet'),
+        await foot(page),
+      ]);
       expect(own.length).toBeGreaterThan(5);
+      expect(ownFoot).toMatch(new RegExp(`Run sheet: .* · ${form} \\d+\\.\\d+\\.\\d+ · code [0-9a-f]{8}$`));
       await sites.visit(edition, 'plan/', {}, async (page) => {
         await complete(page);
         await page.locator('select[name=form]').selectOption(form);
         await complete(page);
         expect(await parts(page, '.parts')).toEqual(own);
+        await soon(() => foot(page)).toBe(ownFoot);
       });
     },
   );
@@ -133,15 +139,19 @@ describe('the address', () => {
     await onPage('', async (page) => {
       await page.locator('select[name=form]').selectOption('heart-and-lungs');
       await page.locator('[name=minutes]').fill('40');
+      await page.locator('[name=start]').selectOption('chair');
+      await tick(page, 'without', 'tuning-fork-128');
       await tick(page, 'cannot', 'prone');
       await page.locator('[name=pace]').fill('2');
       expect(await behind(page)).toBe('');
       await page.locator('.copy').click();
       await soon(() => behind(page)).toBe('#form=heart-and-lungs&minutes=40');
-      await soon(() => said(page)).toContain('“This patient” is not in it');
+      await soon(() => said(page)).toContain('“This patient, this room” is not in it');
       await page.locator('.limits').check();
       await page.locator('.copy').click();
-      await soon(() => behind(page)).toBe('#form=heart-and-lungs&minutes=40&cannot=prone&pace=2');
+      await soon(() => behind(page)).toBe(
+        '#form=heart-and-lungs&start=chair&minutes=40&without=tuning-fork-128&cannot=prone&pace=2',
+      );
       await page.locator('.clear').click();
       expect(await behind(page)).toBe('');
       expect(await page.locator('[name=pace]').inputValue()).toBe('');

@@ -4,11 +4,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse, type HTMLElement } from 'node-html-parser';
 import { describe, expect, it } from 'vitest';
+import type { Line } from '../../schemas/inline.ts';
 import type { Plan } from '../../schemas/plan.ts';
 import { requireLibrary } from '../../src/library/load.ts';
 import { inPageOrder } from '../../src/plan/manoeuvres-of.ts';
 import { stockRequest } from '../../src/plan/stock-request.ts';
 import { present } from '../fixtures/present.ts';
+import { plainText } from '../../src/text/plain.ts';
 import { editions, siteFolder, type Edition } from '../site.ts';
 import { editionNames, openSites } from './open-sites.ts';
 
@@ -40,6 +42,9 @@ const wordsOf = (node: HTMLElement | null | undefined): string =>
     .trim();
 
 const hrefsOf = (nodes: readonly HTMLElement[]): string[] => nodes.map((node) => node.getAttribute('href') ?? '');
+
+/** A line of prose as it is read. */
+const plain = (line: Line): string => plainText(line, library).replaceAll(/\s+/g, ' ').trim();
 
 /** Items without those that repeat the one before. */
 const runs = (items: readonly string[]): string[] => items.filter((item, i) => item !== items[i - 1]);
@@ -123,8 +128,10 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
         const { cautions, redFlags } = present(manoeuvres.get(manoeuvre));
         const step = present(steps[i]);
         expect(wordsOf(step).includes('Caution.'), manoeuvre).toBe(cautions.length > 0);
-        const urgent = redFlags.some(({ urgency }) => urgency === 'now');
-        expect(step.querySelector('.act-now') !== null, manoeuvre).toBe(urgent);
+        const urgent = redFlags.filter(({ urgency }) => urgency === 'now');
+        expect(step.querySelectorAll('.act-now li').map(wordsOf), manoeuvre).toEqual(
+          urgent.map(({ finding, action }) => `${plain(finding).replace(/\.$/, '')} → ${plain(action)}`),
+        );
       });
     });
 
@@ -136,11 +143,12 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
   });
 });
 
-it('shows cautions and what is urgent without a tap, and leads to what to do', async () => {
+it('shows cautions, what is urgent and what to do without a tap, and leads to the whole', async () => {
   await sites.visit('sub', 'plan/adult-screening/', { width: 390 }, async (page) => {
-    const hidden = '[...document.querySelectorAll(".step-body p")].filter((node) => !node.checkVisibility()).length';
+    const hidden =
+      '[...document.querySelectorAll(".step-body :is(p, li)")].filter((node) => !node.checkVisibility()).length';
     expect(await page.evaluate(hidden)).toBe(0);
-    await page.locator('.act-now a').first().click();
+    await page.locator('.what a').first().click();
     expect(await page.locator('#red-flags').isVisible()).toBe(true);
   });
 });

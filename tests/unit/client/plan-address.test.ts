@@ -40,9 +40,9 @@ describe('a request in an address', () => {
     expect(encodeURI(hash)).toBe(hash);
   });
 
-  it('holds nothing of the patient unless that is asked for', () => {
-    const { form, minutes, start, without } = everything;
-    expect(withoutLimits(everything)).toEqual({ form, minutes, start, without });
+  it('holds nothing of the patient and the room unless that is asked for', () => {
+    const { form, minutes } = everything;
+    expect(withoutLimits(everything)).toEqual({ form, minutes });
   });
 
   it.each([

@@ -12,7 +12,10 @@ import { present } from '../../fixtures/present.ts';
 
 const library = requireLibrary('content');
 const manoeuvres = new Map(inPageOrder(library).map((one) => [one.id, one]));
-const notes: EntryNotes = { cautions: ['Mind the <em>hip</em>.'], now: ['Grey and sweating'] };
+const notes: EntryNotes = {
+  cautions: ['Mind the <em>hip</em>.'],
+  now: [{ finding: 'Grey and sweating', action: 'Call for <em>help</em>.' }],
+};
 
 const wordsWith = (given: EntryNotes | undefined): SheetWords => ({
   vocabulary: library,
@@ -47,8 +50,19 @@ describe('a sheet', () => {
   });
 
   it('has cautions and what is urgent at the step', () => {
-    expect(textOf(sheet.querySelector('.step .act-now'))).toContain('Grey and sweating');
-    expect(sheet.querySelector('.step em')?.text).toBe('hip');
+    expect(textOf(sheet.querySelector('.step .act-now'))).toContain('Grey and sweating → Call for help.');
+    expect(sheet.querySelector('.step .small > em')?.text).toBe('hip');
+  });
+
+  it('refers at a later stage to the step whose caution and findings hold', () => {
+    const staged = sheetFor({ manoeuvres: ['liver-edge', 'shifting-dullness'] });
+    const later = staged.querySelectorAll('li.step').filter((step) => step.text.includes('stage 2 of'));
+    expect(later.length).toBeGreaterThan(0);
+    for (const step of later) {
+      const first = present(step.querySelector('.step-body a[href^="#"]') ?? undefined).getAttribute('href') ?? '';
+      expect(step.text).toContain(`Caution and findings as at ${first.split('-').at(-1)}.`);
+      expect(textOf(staged.querySelector(first))).toMatch(/stage 1 of.*Mind the hip\./);
+    }
   });
 
   it('lists what is left out with its reason and what may be done instead', () => {
@@ -83,7 +97,11 @@ describe('a sheet', () => {
 
 describe('the screens of a walk', () => {
   const plan = planRequest(library, { form: 'adult-screening', start: 'sitting' });
-  const screens = screensOf(blocksOf(plan), plan.layOut, coverAtEnd(plan));
+  const screens = screensOf(blocksOf(plan), {
+    layOut: plan.layOut,
+    mustNotMiss: ['Rigid <abdomen>'],
+    bare: coverAtEnd(plan),
+  });
   const words = { ...wordsWith(notes), tell: (id: string) => [`Words at ${id}.`], skipped: [] };
 
   it('are the opening, each change of position before its steps, each step once, the end', () => {
@@ -96,6 +114,18 @@ describe('the screens of a walk', () => {
       if (screen.kind === 'step' && before?.kind === 'step')
         expect(screen.placed.entry.step.position).toBe(before.placed.entry.step.position);
     });
+  });
+
+  it('tell before all what must not be missed, after what to do when the patient is unwell', () => {
+    const { text } = parse(screenHtml(present(screens[0]), words).html);
+    expect(text).toMatch(/^Unwell\? Stop and treat first\..*Must not be missed:Rigid <abdomen>\./);
+  });
+
+  it('repeat at a later stage what to mind', () => {
+    const staged = planRequest(library, { manoeuvres: ['shifting-dullness'] });
+    const all = screensOf(blocksOf(staged), { layOut: [], mustNotMiss: [], bare: [] });
+    const later = present(all.find((screen) => screen.kind === 'step' && screen.placed.entry.step.stage === 2));
+    expect(parse(screenHtml(later, words).html).text).toMatch(/Grey and sweating.*Mind the hip\./);
   });
 
   it('say what is said, what is urgent and what to mind', () => {
