@@ -13,6 +13,10 @@ import { toldRows } from './sheet-fields.ts';
 /** Paper that a form is set on. */
 export type Paper = 'a4' | 'letter';
 
+/** How a form is printed: on one of the papers, or in large print, whose page fits both. */
+export const prints = ['a4', 'letter', 'large'] as const;
+export type Print = (typeof prints)[number];
+
 interface SheetItem {
   id: string;
   /** Number in the margin, by which the annex is read. */
@@ -38,7 +42,7 @@ interface SheetSection {
 
 /** What the template sets: plain text and addresses of fields, nothing that it must work out. */
 export interface Sheet {
-  paper: Paper;
+  paper: Print;
   title: string;
   purpose: string;
   leavesOut: string;
@@ -88,7 +92,7 @@ function marksOf(form: Form): Sheet['marks'] {
 }
 
 /** The sheet of a form. Throws RangeError for a position without a mark. */
-export function sheetOf(form: Form, paper: Paper): Sheet {
+export function sheetOf(form: Form, paper: Print): Sheet {
   const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
   const all = numbered(form);
   return {
