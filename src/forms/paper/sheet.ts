@@ -2,6 +2,7 @@ import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
 import { editionWords, shortCode } from '../edition.ts';
+import { type Charts, chartsOf } from './charts.ts';
 import { type AnnexSection, annexOf } from './annex.ts';
 import { cautionSentences, nowFindings, sensitiveWords } from './guidance.ts';
 import { isPrinted, type ItemPosition, type Numbered, numbered, unprintedItems } from './numbering.ts';
@@ -60,6 +61,8 @@ export interface Sheet {
   told: number[];
   /** Marks by position id. */
   marks: { [position: string]: string };
+  /** Figures to mark; none on a form that only measures. */
+  charts?: Charts;
   sections: SheetSection[];
   annex: AnnexSection[];
 }
@@ -95,6 +98,7 @@ function marksOf(form: Form): Sheet['marks'] {
 export function sheetOf(form: Form, paper: Print): Sheet {
   const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
   const all = numbered(form);
+  const charts = chartsOf(form);
   return {
     ...{ paper, title, purpose, leavesOut, mustNotMiss, copyright, date },
     edition: editionWords(form),
@@ -103,6 +107,7 @@ export function sheetOf(form: Form, paper: Print): Sheet {
     unwell: unprintedItems(form).flatMap(nowFindings),
     told: toldRows,
     marks: marksOf(form),
+    ...(charts !== undefined && { charts }),
     sections: form.sections.flatMap((section) => sheetSection(section, all)),
     annex: annexOf(form, all),
   };
