@@ -23,7 +23,23 @@ code is 1.
 
   --help   this text`;
 
-const counts: Readonly<Record<string, number>> = { release: 1, diff: 2, 'check-response': 2, note: 2 };
+interface Command {
+  /** How many names it takes. */
+  takes: 1 | 2;
+  run: (a: string, b: string, asJson: boolean) => Outcome | Promise<Outcome>;
+}
+
+const commands: Readonly<Record<string, Command>> = {
+  release: { takes: 1, run: (form) => formRelease('content', form) },
+  diff: { takes: 2, run: (a, b, asJson) => formDiff('content', a, b, asJson) },
+  'check-response': { takes: 2, run: (form, file) => formCheckResponse('content', form, file) },
+  note: { takes: 2, run: noteOfFile },
+};
+
+function noteOfFile(name: string, file: string): Outcome | Promise<Outcome> {
+  const form = formOf('content', name);
+  return 'text' in form ? form : formNote(form, file);
+}
 
 /** Runs the command and returns the exit code. */
 async function main(): Promise<number> {
@@ -36,16 +52,13 @@ async function run(given: string[]): Promise<Outcome> {
   const { values, positionals, problem } = argumentsOf(given);
   if (problem !== undefined) return { text: problem, code: 1 };
   if (values.help === true) return { text: help, code: 0 };
-  const [command = '', a = '', b = ''] = positionals;
-  const count = Object.hasOwn(counts, command) ? counts[command] : undefined;
-  if (count === undefined) return refused(command === '' ? 'Name a command' : `"${command}" is not a command`);
-  if (positionals.length !== count + 1) return refused(`"${command}" takes ${count} names`);
-  if (values.json === true && command !== 'diff') return refused('--json goes with diff alone');
-  if (command === 'release') return formRelease('content', a);
-  if (command === 'diff') return formDiff('content', a, b, values.json === true);
-  if (command === 'check-response') return formCheckResponse('content', a, b);
-  const form = formOf('content', a);
-  return 'text' in form ? form : formNote(form, b);
+  const [name = '', ...names] = positionals;
+  const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (command === undefined) return refused(name === '' ? 'Name a command' : `"${name}" is not a command`);
+  if (names.length !== command.takes) return refused(`"${name}" takes ${command.takes} names`);
+  if (values.json === true && name !== 'diff') return refused('--json goes with diff alone');
+  const [a = '', b = ''] = names;
+  return command.run(a, b, values.json === true);
 }
 
 const refused = (reason: string): Outcome => ({ text: `${reason} (see --help).`, code: 1 });

@@ -6,7 +6,8 @@ class CheckCopy extends HTMLElement {
     form.hidden = false;
     form.addEventListener('submit', (event) => {
       event.preventDefault();
-      this.#answer(String(new FormData(form).get('code') ?? ''));
+      const typed = new FormData(form).get('code');
+      this.#answer(typeof typed === 'string' ? typed : '');
     });
   }
 

@@ -36,8 +36,9 @@ class CompareVersions extends HTMLElement {
 }
 
 async function formAt(address: FormDataEntryValue | null): Promise<Form> {
-  const answer = await fetch(String(address));
-  if (!answer.ok) throw new Error(`${String(address)} answered ${answer.status}`);
+  if (typeof address !== 'string') throw new Error('No version is chosen.');
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address} answered ${answer.status}`);
   return (await answer.json()) as Form;
 }
 

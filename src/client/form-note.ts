@@ -14,6 +14,7 @@ class FormNote extends HTMLElement {
 
   connectedCallback(): void {
     this.#slice = JSON.parse(this.#find('script', HTMLScriptElement).text) as FormSlice;
+    this.#find('.without-scripts', HTMLElement).remove();
     this.#find('.with-scripts', HTMLElement).hidden = false;
     this.#form.addEventListener('input', () => this.#refresh());
     this.#form.addEventListener('change', () => this.#tellFaults());

@@ -30,3 +30,13 @@ export function changeSummary(edition: Edition): string {
   if (size === undefined) return 'Signed off anew, not a word changed';
   return `${{ major: 'Major', minor: 'Minor', patch: 'Wording' }[size]}: ${changes.length} ${changes.length === 1 ? 'change' : 'changes'}`;
 }
+
+/** What whoever holds a copy of a version is to do with it; `used` is the version of the form that is in use. */
+export function copyAdvice({ form, standing }: Pick<Edition, 'form' | 'standing'>, used: string): string {
+  if (standing === 'current') return 'Use it.';
+  if (standing === 'draft') return 'Do not put it into use.';
+  if (standing === 'superseded') return `Use version ${used}.`;
+  const { reason = '', replacement } = form.withdrawal ?? {};
+  const instead = replacement === undefined ? 'Nothing replaces it.' : `Use version ${replacement}.`;
+  return `Do not use it: ${reason} ${instead}`;
+}

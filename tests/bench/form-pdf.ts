@@ -4,14 +4,14 @@ import type { Form } from '../../schemas/form.ts';
 import { buildForm } from '../../src/forms/form.ts';
 import { formFieldSpecs } from '../../src/forms/paper/form-fields.ts';
 import { sheetFields } from '../../src/forms/paper/sheet-fields.ts';
-import { type Paper, sheetOf } from '../../src/forms/paper/sheet.ts';
+import { type Print, prints, sheetOf } from '../../src/forms/paper/sheet.ts';
 import { requireLibrary } from '../../src/library/load.ts';
 import { compilePdf } from '../../src/pdf/engine.ts';
 import { addFormFields } from '../../src/pdf/form-pass.ts';
 
 const usage = `node tests/bench/form-pdf.ts [FORM …] [--out DIR]
 
-Prints how long each form takes as PDF, on A4 and Letter: setting it, and making its fields. Every form without a FORM;
+Prints how long each form takes as PDF, on A4, on Letter and in large print: setting it, and making its fields. Every form without a FORM;
 writes the PDFs to DIR where given. The first form also pays for starting the typesetter.`;
 
 const given = process.argv.slice(2);
@@ -23,8 +23,9 @@ async function timed<T>(work: () => T | Promise<T>): Promise<[T, number]> {
   return [await work(), performance.now() - start];
 }
 
-async function measure(form: Form, paper: Paper): Promise<number> {
-  const [blank, setting] = await timed(() => compilePdf({ template: 'form.typ', data: sheetOf(form, paper) }));
+async function measure(form: Form, paper: Print): Promise<number> {
+  const template = paper === 'large' ? 'form-large.typ' : 'form.typ';
+  const [blank, setting] = await timed(() => compilePdf({ template, data: sheetOf(form, paper) }));
   const [bytes, making] = await timed(() => addFormFields(blank, [...sheetFields, ...formFieldSpecs(form)]));
   const items = form.sections.flatMap((section) => section.items).filter(({ fields }) => fields.length > 0);
   const fields = items.flatMap((item) => item.fields).length;
@@ -39,8 +40,8 @@ async function measure(form: Form, paper: Paper): Promise<number> {
 async function measureAll(ids: readonly string[]): Promise<void> {
   let total = 0;
   for (const form of ids.map((id) => buildForm(library, id)))
-    for (const paper of ['a4', 'letter'] as const) total += await measure(form, paper);
-  console.log(`${2 * ids.length} files in ${(total / 1000).toFixed(1)} s`);
+    for (const paper of prints) total += await measure(form, paper);
+  console.log(`${prints.length * ids.length} files in ${(total / 1000).toFixed(1)} s`);
 }
 
 const library = requireLibrary('content');

@@ -20,6 +20,7 @@ type Bytes = Uint8Array | string;
 const formats: Record<string, (form: Form) => Bytes | Promise<Bytes>> = {
   'a4.pdf': (form) => formPdf(form, 'a4'),
   'letter.pdf': (form) => formPdf(form, 'letter'),
+  'large.pdf': (form) => formPdf(form, 'large'),
   'questionnaire.json': (form) => JSON.stringify(questionnaire(form), undefined, 2),
   'schema.json': (form) => JSON.stringify(responseSchema(form), undefined, 2),
   'codebook.csv': codebook,

@@ -61,6 +61,15 @@ const state: FieldSpec[] = [
 /** Drawn only where the form's last side is the front of a sheet. */
 const more: FieldSpec = { kind: 'text', name: `${prefix}more`, tooltip: 'More room', multiline: true, optional: true };
 
+/** Drawn only beside body charts: a form that only measures has none. */
+const charts: FieldSpec = {
+  kind: 'text',
+  name: `${prefix}charts`,
+  tooltip: 'What the marks on the body charts mean',
+  multiline: true,
+  optional: true,
+};
+
 const told = (row: number): FieldSpec[] => [
   text(`told-${row}-who`, `Told, line ${row}: who`),
   text(`told-${row}-what`, `Told, line ${row}: what`),
@@ -85,6 +94,7 @@ const closing: FieldSpec[] = [
   text('reviewer', 'Reviewed by: name and role'),
   text('reviewer-signature', 'Reviewer’s signature'),
   text('reviewed-time', 'Date and time of the review'),
+  charts,
   more,
 ];
 

@@ -2,6 +2,7 @@ import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
 import { editionWords, shortCode } from '../edition.ts';
+import { type Charts, chartsOf } from './charts.ts';
 import { type AnnexSection, annexOf } from './annex.ts';
 import { cautionSentences, nowFindings, sensitiveWords } from './guidance.ts';
 import { isPrinted, type ItemPosition, type Numbered, numbered, unprintedItems } from './numbering.ts';
@@ -12,6 +13,10 @@ import { toldRows } from './sheet-fields.ts';
 
 /** Paper that a form is set on. */
 export type Paper = 'a4' | 'letter';
+
+/** How a form is printed: on one of the papers, or in large print, whose page fits both. */
+export const prints = ['a4', 'letter', 'large'] as const;
+export type Print = (typeof prints)[number];
 
 interface SheetItem {
   id: string;
@@ -38,7 +43,7 @@ interface SheetSection {
 
 /** What the template sets: plain text and addresses of fields, nothing that it must work out. */
 export interface Sheet {
-  paper: Paper;
+  paper: Print;
   title: string;
   purpose: string;
   leavesOut: string;
@@ -56,6 +61,8 @@ export interface Sheet {
   told: number[];
   /** Marks by position id. */
   marks: { [position: string]: string };
+  /** Figures to mark; none on a form that only measures. */
+  charts?: Charts;
   sections: SheetSection[];
   annex: AnnexSection[];
 }
@@ -88,9 +95,10 @@ function marksOf(form: Form): Sheet['marks'] {
 }
 
 /** The sheet of a form. Throws RangeError for a position without a mark. */
-export function sheetOf(form: Form, paper: Paper): Sheet {
+export function sheetOf(form: Form, paper: Print): Sheet {
   const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
   const all = numbered(form);
+  const charts = chartsOf(form);
   return {
     ...{ paper, title, purpose, leavesOut, mustNotMiss, copyright, date },
     edition: editionWords(form),
@@ -99,6 +107,7 @@ export function sheetOf(form: Form, paper: Paper): Sheet {
     unwell: unprintedItems(form).flatMap(nowFindings),
     told: toldRows,
     marks: marksOf(form),
+    ...(charts !== undefined && { charts }),
     sections: form.sections.flatMap((section) => sheetSection(section, all)),
     annex: annexOf(form, all),
   };

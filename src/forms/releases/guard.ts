@@ -44,15 +44,18 @@ function chainFaults(releases: readonly ReleaseOnFile[]): Fault[] {
 }
 
 function linkFaults({ file, follows, form }: ReleaseOnFile, before: ReleaseOnFile | undefined): Fault[] {
-  if (follows?.version !== before?.form.version || follows?.seal !== before?.seal) {
-    const said = follows === undefined ? 'the first release' : `release ${follows.version} as it was sealed then`;
-    const found = before === undefined ? 'no release' : `release ${before.form.version} as it is now`;
-    return [fileFault(file, `It follows ${said}, but before it stands ${found}. Restore what was released before it.`)];
-  }
+  if (follows?.version !== before?.form.version || follows?.seal !== before?.seal)
+    return [fileFault(file, brokenChain(follows, before))];
   if (before === undefined || before.form.hash === form.hash) return [];
   const size = sizeOf(formChanges(before.form, form)) ?? 'patch';
   if (isEnough(form.version, before.form.version, size)) return [];
   return [fileFault(file, `Its version is too small for the ${size} change since ${before.form.version}.`)];
+}
+
+function brokenChain(follows: ReleaseOnFile['follows'], before: ReleaseOnFile | undefined): string {
+  const said = follows === undefined ? 'the first release' : `release ${follows.version} as it was sealed then`;
+  const found = before === undefined ? 'no release' : `release ${before.form.version} as it is now`;
+  return `It follows ${said}, but before it stands ${found}. Restore what was released before it.`;
 }
 
 function withdrawalFaults({ withdrawals, forms }: LoadedReleases): Fault[] {

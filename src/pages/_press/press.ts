@@ -4,7 +4,7 @@ import { resolve } from 'node:path';
 import { Piscina } from 'piscina';
 import type { Form } from '../../../schemas/form.ts';
 import { cardSetsOf } from '../../cards/select.ts';
-import type { Paper } from '../../forms/paper/sheet.ts';
+import { type Paper, prints, type Print } from '../../forms/paper/sheet.ts';
 import { library } from '../_data.ts';
 import type { Job, PressedCards, PressedSheets } from './job.ts';
 import { kept } from './kept.ts';
@@ -34,9 +34,9 @@ export const pressedCards = (set: string): Promise<PressedCards> =>
   once({ kind: 'cards', set }) as Promise<PressedCards>;
 
 /** A form as a fillable PDF, kept from one build to the next. Rejects as formPdf does. */
-export function pressedForm(form: Form, paper: Paper): Promise<Uint8Array<ArrayBuffer>> {
-  const key = `${form.id} ${form.version} ${form.status} ${form.hash} ${paper}`;
-  return kept(form, `${paper}.pdf`, () => once({ kind: 'form', form, paper }, key) as Promise<Uint8Array>);
+export function pressedForm(form: Form, print: Print): Promise<Uint8Array<ArrayBuffer>> {
+  const key = `${form.id} ${form.version} ${form.status} ${form.hash} ${print}`;
+  return kept(form, `${print}.pdf`, () => once({ kind: 'form', form, print }, key) as Promise<Uint8Array>);
 }
 
 /** The observation sheets of a form as a fillable PDF, kept likewise. Rejects as observationPdf does. */
@@ -52,8 +52,7 @@ export const pressedSheets = (form: string): Promise<PressedSheets> =>
 /** Starts on everything that a build will ask for, the longest jobs first. */
 export function startPressing(forms: readonly Form[]): void {
   const longest = forms.toSorted((a, b) => JSON.stringify(b).length - JSON.stringify(a).length);
-  for (const form of longest)
-    for (const paper of ['a4', 'letter'] as const) pressedForm(form, paper).catch(() => undefined);
+  for (const form of longest) for (const print of prints) pressedForm(form, print).catch(() => undefined);
   for (const { id } of cardSetsOf(library)) void pressedCards(id);
   for (const { id } of library.forms) void pressedSheets(id);
 }

@@ -39,7 +39,7 @@ export default async function press(job: Job): Promise<PressedCards | PressedShe
   try {
     if (job.kind === 'cards') return deck(job.set);
     if (job.kind === 'sheets') return sheets(job.form);
-    return await (job.kind === 'watch' ? observationPdf : formPdf)(job.form, job.paper);
+    return await (job.kind === 'watch' ? observationPdf(job.form, job.paper) : formPdf(job.form, job.print));
   } finally {
     collectGarbage();
     // The typesetter's memory is given back in a turn of the event loop, which the pool would not take between jobs.

@@ -56,6 +56,15 @@ const formats: readonly Format[] = [
     write: (form) => pressedForm(form, 'letter'),
   },
   {
+    ...{
+      ending: 'large.pdf',
+      words: 'the blank form in large print',
+      use: 'In 16 point type, one column, on A4 or Letter. Many sheets.',
+      mediaType: 'application/pdf',
+    },
+    write: (form) => pressedForm(form, 'large'),
+  },
+  {
     ...{ ending: 'questionnaire.json', words: 'the FHIR R4 Questionnaire', mediaType: 'application/fhir+json' },
     use: 'For a record system that takes HL7 FHIR R4 (4.0.1).',
     write: (form) => json(questionnaire(form)),

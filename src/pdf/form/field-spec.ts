@@ -19,6 +19,8 @@ export type FieldSpec =
       multiline?: true;
       /** May be drawn on several pages: typed once, shown on each. */
       repeats?: true;
+      /** Size in points in which it is typed, whatever its height; default 10 over several lines, else fitted. */
+      size?: number;
       /** May be left undrawn, where the sheet has no room for it; then the document has no such field. */
       optional?: true;
     })

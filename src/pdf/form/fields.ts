@@ -2,7 +2,7 @@ import { PDFString, type PDFContext, type PDFRef } from '@cantoo/pdf-lib';
 import type { Appearances } from './appearances.ts';
 import type { DrawnField } from './drawn-fields.ts';
 import type { FieldOption, FieldSpec } from './field-spec.ts';
-import { type Entries, fittedType, linesType, setEntries, toWidget, words } from './widgets.ts';
+import { type Entries, fittedType, linesType, setEntries, toWidget, typeOf, words } from './widgets.ts';
 
 /** What making a field needs of its document. */
 export interface FieldMaker {
@@ -38,13 +38,16 @@ function shared({ context }: FieldMaker, places: Places, entries: Entries): PDFR
 
 /** Height in points from which a field of several lines keeps its type at one size; in a lower one type is fitted. */
 const roomForLines = 30;
-const typeOfLines = ([{ height }]: Places): PDFString => (height < roomForLines ? fittedType : linesType);
+function typeOfText({ size, multiline }: SpecOf<'text'>, [{ height }]: Places): PDFString {
+  if (size !== undefined) return typeOf(size);
+  return multiline && height >= roomForLines ? linesType : fittedType;
+}
 
 function textField(maker: FieldMaker, spec: SpecOf<'text'>, places: Places): PDFRef {
+  const type = typeOfText(spec, places);
   for (const place of places)
-    toWidget(place, maker.context, spec.tooltip, { AP: maker.appearances.text(place), DA: fittedType });
-  const type = spec.multiline ? { Ff: flags.multiline, DA: typeOfLines(places) } : { DA: fittedType };
-  const entries = { ...own(spec), FT: 'Tx', ...type };
+    toWidget(place, maker.context, spec.tooltip, { AP: maker.appearances.text(place), DA: type });
+  const entries = { ...own(spec), FT: 'Tx', ...(spec.multiline && { Ff: flags.multiline }), DA: type };
   return places.length === 1 ? single(maker, places[0], entries) : shared(maker, places, entries);
 }
 

@@ -10,11 +10,14 @@ export interface Entries {
 /** Annotation flag 3, "print", of ISO 32000-1, table 165. */
 const printed = 4;
 
-/** Size 0: type as large as the field is high, smaller when the words are long, so that nothing typed is cut off. */
-export const fittedType = PDFString.of(`/${typingFontName} 0 Tf 0 g`);
+/** Type of one size, in points. */
+export const typeOf = (size: number): PDFString => PDFString.of(`/${typingFontName} ${size} Tf 0 g`);
 
-/** In a field of several lines type keeps one size, in points. */
-export const linesType = PDFString.of(`/${typingFontName} 10 Tf 0 g`);
+/** Size 0: type as large as the field is high, smaller when the words are long, so that nothing typed is cut off. */
+export const fittedType = typeOf(0);
+
+/** In a field of several lines type keeps one size. */
+export const linesType = typeOf(10);
 
 /** Words as a PDF text string of any alphabet. */
 export const words = (text: string): PDFHexString => PDFHexString.fromText(text);

@@ -262,9 +262,9 @@ describe.each(papers)('the form on $paper', async ({ paper, width, height }) => 
 
   it('fills its sides: none but the last ends with a third of it white', () => {
     for (const page of pages.slice(0, formSides - 1).keys()) {
-      const lowest = Math.min(
-        ...runs.filter((run) => run.page === page + 1 && run.from.y > foot).map(({ from }) => from.y),
-      );
+      const words = runs.filter((run) => run.page === page + 1 && run.from.y > foot).map(({ from }) => from.y);
+      const blanks = places.filter((place) => place.page === page + 1).map(({ rect }) => rect[1]);
+      const lowest = Math.min(...words, ...blanks);
       expect(lowest, `page ${page + 1}`).toBeLessThan((height / 3) * millimetre);
     }
   });
