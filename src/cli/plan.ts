@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { text as textOf } from 'node:stream/consumers';
 import { faultLine, type Fault } from '../library/faults.ts';
-import { loadLibrary } from '../library/load.ts';
+import { loadEdition } from '../forms/clinic/load.ts';
 import { checkRequest } from '../plan/check-request.ts';
 import { planRequest } from '../plan/plan.ts';
 import { readArguments } from './arguments.ts';
@@ -36,8 +36,9 @@ async function main(): Promise<number> {
     return print(problem ?? 'Name one request file, or - for standard input (see --help).', 1);
   const text = await readText(name);
   if (typeof text !== 'string') return print(faultLine(text), 1);
-  const { library, faults: contentFaults } = loadLibrary('content');
-  if (library === undefined) return printFaults(contentFaults);
+  const { edition, faults: contentFaults } = loadEdition('content', process.env['CLINIC']);
+  if (edition === undefined) return printFaults(contentFaults);
+  const { library } = edition;
   const { value, faults, placeOf } = readJson(name, text);
   if (value === undefined) return printFaults(faults);
   const checked = checkRequest(library, value, placeOf);
