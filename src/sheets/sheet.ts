@@ -5,6 +5,7 @@ import { canonicalJson, sha256 } from '../library/hash.ts';
 import { coverAtEnd, instrumentsToLayOut } from '../plan/blocks.ts';
 import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
+import { checkedWords, contactRows, contactsTitle } from '../text/contacts.ts';
 import { byId } from '../text/references.ts';
 import { durationText, midSentence } from '../text/words.ts';
 import { sheetBlocks } from './blocks.ts';
@@ -18,9 +19,17 @@ export function runSheet(library: Library, formId: string): RunSheet {
   const form = byId(library.forms, formId);
   // Without a limit of time: the same content gives the same sheet on every machine.
   const plan = planRequest(library, stockRequest(form), { milliseconds: Infinity });
-  const content = { ...headOf(form), ...planned(library, plan) };
+  const content = { ...headOf(form), ...planned(library, plan), ...clinicOf(library) };
   const code = sha256(canonicalJson(content)).slice(0, 8);
-  return { ...content, edition: `${form.id} ${form.version}, library ${library.version}`, code };
+  return { ...content, edition: `${ownerOf(library)}${form.id} ${form.version}, library ${library.version}`, code };
+}
+
+const ownerOf = ({ clinic }: Library): string => (clinic === undefined ? '' : `${clinic.short ?? clinic.name}: `);
+
+function clinicOf({ clinic }: Library): Pick<RunSheet, 'clinic'> {
+  if (clinic === undefined) return {};
+  const rows = contactRows(clinic);
+  return { clinic: { name: clinic.name, title: contactsTitle(clinic), rows, checked: checkedWords(clinic) } };
 }
 
 function headOf(form: FormDefinition): Pick<RunSheet, 'id' | 'title' | 'purpose' | 'leavesOut' | 'mustNotMiss'> {

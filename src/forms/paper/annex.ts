@@ -1,4 +1,5 @@
 import type { Form, FormItem } from '../../../schemas/form.ts';
+import { notPartTitle, omissionsOf, omittedItem } from '../clinic/not-part.ts';
 import { cautionSentences, type FlagGroup, flagGroups, sensitiveWords } from './guidance.ts';
 import type { ItemPosition, Numbered } from './numbering.ts';
 
@@ -34,9 +35,15 @@ function entry(item: FormItem, { numberOf, positionOf }: Numbered): AnnexEntry {
   };
 }
 
+/** What a clinic's form leaves out hides no caution and no red flag. */
+function notPartSection(form: Form): Pick<Form['sections'][number], 'title' | 'items'>[] {
+  const whole = omissionsOf(form).filter((omission) => omission.whole);
+  return whole.length === 0 ? [] : [{ title: notPartTitle, items: whole.map(omittedItem) }];
+}
+
 /** Every caution and every red flag of the form in full, with what to do; sections without any are left out. */
-export function annexOf({ sections }: Form, numbered: Numbered): AnnexSection[] {
-  return sections.flatMap(({ title, items }) => {
+export function annexOf(form: Form, numbered: Numbered): AnnexSection[] {
+  return [...form.sections, ...notPartSection(form)].flatMap(({ title, items }) => {
     const entries = items.filter(hasSafety).map((item) => entry(item, numbered));
     return entries.length === 0 ? [] : [{ title, entries }];
   });
