@@ -1,7 +1,6 @@
 import type { Library } from '../../schemas/library.ts';
 import { checkedWords, contactRows, contactsTitle, type ContactRow } from '../text/contacts.ts';
 import { setQuotes } from '../text/set-runs.ts';
-import { safetyWords } from './words.ts';
 import type { Selection } from './select.ts';
 
 /** The last card of a clinic's set, as the templates take it; no manoeuvre's, and fitted to nothing. */
@@ -10,8 +9,6 @@ export interface ContactsCard {
   /** Title of the set, and the clinic's name with the library's edition, for the foot. */
   set: string;
   edition: string;
-  /** Said at the head of every face. */
-  safety: string;
   contacts: {
     name: string;
     /** Logo as SVG text. */
@@ -34,7 +31,7 @@ export function contactsCards({ clinic, version }: Library, { set, manoeuvres }:
   const contacts = { name, rows: contactRows(clinic), checked: checkedWords(clinic), notes: noted };
   return [
     {
-      ...{ title: contactsTitle(clinic), set: set.title, safety: safetyWords },
+      ...{ title: contactsTitle(clinic), set: set.title },
       edition: `${clinic.short ?? name} v${version}`,
       contacts: { ...contacts, ...(drawing !== undefined && { drawing }) },
     },

@@ -32,8 +32,8 @@ const bodyOf = (manoeuvre: Manoeuvre, library: Library) => ({
   record: manoeuvre.records.map((record) => fieldText(record, library.scales)),
 });
 
-/** A clinic's name before the edition of its cards. */
-const ownerOf = ({ clinic }: Library): string => (clinic === undefined ? '' : `${clinic.short ?? clinic.name} `);
+const ownerOf = ({ clinic }: Library): Pick<Card, 'owner'> =>
+  clinic === undefined ? {} : { owner: clinic.short ?? clinic.name };
 
 /** Makes the cards of a selection, numbered in page order, with safety first on each. */
 export function orderCards({ set, protocol, manoeuvres }: Selection, library: Library): Card[] {
@@ -47,7 +47,8 @@ export function orderCards({ set, protocol, manoeuvres }: Selection, library: Li
     marks: marksOf(manoeuvre.stages, library),
     strip: stripOf(manoeuvre, library),
     ...bodyOf(manoeuvre, library),
-    edition: `${ownerOf(library)}v${library.version} · ${library.hash.slice(0, 8)}`,
+    ...ownerOf(library),
+    edition: `v${library.version} · ${library.hash.slice(0, 8)}`,
     review: `Review: ${midSentence(protocol.reviewer)}, ${printedDay(protocol.reviewed)}`,
   }));
 }

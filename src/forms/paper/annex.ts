@@ -35,16 +35,22 @@ function entry(item: FormItem, { numberOf, positionOf }: Numbered): AnnexEntry {
   };
 }
 
-/** What a clinic's form leaves out hides no caution and no red flag. */
-function notPartSection(form: Form): Pick<Form['sections'][number], 'title' | 'items'>[] {
-  const whole = omissionsOf(form).filter((omission) => omission.whole);
-  return whole.length === 0 ? [] : [{ title: notPartTitle, items: whole.map(omittedItem) }];
+/** What a clinic's form leaves out hides no caution and no red flag; it stands nowhere in the order. */
+function notPartSection(form: Form, numbered: Numbered): AnnexSection[] {
+  const items = omissionsOf(form)
+    .filter(({ whole }) => whole)
+    .map(omittedItem);
+  const entries = items
+    .filter(hasSafety)
+    .map((item) => ({ ...entry(item, numbered), position: { words: '', marks: [] } }));
+  return entries.length === 0 ? [] : [{ title: notPartTitle, entries }];
 }
 
 /** Every caution and every red flag of the form in full, with what to do; sections without any are left out. */
 export function annexOf(form: Form, numbered: Numbered): AnnexSection[] {
-  return [...form.sections, ...notPartSection(form)].flatMap(({ title, items }) => {
+  const held = form.sections.flatMap(({ title, items }) => {
     const entries = items.filter(hasSafety).map((item) => entry(item, numbered));
     return entries.length === 0 ? [] : [{ title, entries }];
   });
+  return [...held, ...notPartSection(form, numbered)];
 }
