@@ -90,7 +90,7 @@ export const clinic = z.strictObject({
   id,
   name: words,
   /** Name for narrow places and beside what is the clinic's own; the whole name without it. */
-  short: words.optional(),
+  short: words.max(24, 'has more than 24 letters').optional(),
   /** Drawing beside this file, of paths alone: text in it would need a font. */
   logo: z
     .string()

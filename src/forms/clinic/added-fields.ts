@@ -2,10 +2,8 @@ import type { Clinic, ClinicAddition, ClinicRecord } from '../../../schemas/clin
 import type { FormField, FormItem } from '../../../schemas/form.ts';
 import type { Library } from '../../../schemas/library.ts';
 import type { Record } from '../../../schemas/record.ts';
+import { nameBeside } from '../../library/clinic/names.ts';
 import { formFields } from '../form-fields.ts';
-
-/** The clinic's name beside what is its own. */
-export const nameBeside = ({ short, name }: Pick<Clinic, 'short' | 'name'>): string => short ?? name;
 
 /** An item with the fields that the clinic adds to it, each behind the record it names, or at the end. */
 export function withAdded(

@@ -1,9 +1,10 @@
 import type { Clinic, ClinicForm } from '../../../schemas/clinic.ts';
 import type { Form, FormItem, FormOmission, FormSection, FormSource } from '../../../schemas/form.ts';
 import type { Library } from '../../../schemas/library.ts';
+import { nameBeside, titleOfOwn } from '../../library/clinic/names.ts';
 import { formHash } from '../form-hash.ts';
 import { fullCitation } from '../sources.ts';
-import { nameBeside, withAdded } from './added-fields.ts';
+import { withAdded } from './added-fields.ts';
 import { misfits } from './fit.ts';
 import { wholeOmission, withoutRecords } from './hidden-fields.ts';
 import { reordered } from './reorder.ts';
@@ -37,7 +38,7 @@ function identityOf(
   const { title, url, version, copyright } = pinned;
   const by = nameBeside(clinic);
   return {
-    title: own.title ?? title,
+    title: titleOfOwn(clinic, own, title),
     ...{ url: own.url, version: own.version, status: 'draft', date: own.drafted, publisher: clinic.name },
     copyright: `${copyright} Adapted by ${clinic.name} from “${title}” ${version}, ${url}; what is marked ${by} is its own.`,
     derivedFrom: { clinic: clinic.id, by, title, url, version },

@@ -1,5 +1,8 @@
 import type { ClinicCheck } from './clinic-check.ts';
 
+/** Letters of a name that the foot of every sheet has room for. */
+const longest = 24;
+
 /** A clinic is found by its folder, and its logo lies beside the file and can be printed anywhere. */
 export const identity: ClinicCheck = ({ value, at }, { drawings }, report) => {
   const folder = /clinics\/([^/]+)\/clinic\.yaml$/.exec(at().file)?.[1] ?? '';
@@ -7,6 +10,11 @@ export const identity: ClinicCheck = ({ value, at }, { drawings }, report) => {
     report(
       at(['id']),
       `The id "${value.id}" is not the name of its folder. Write id: ${folder}, or rename the folder to "${value.id}".`,
+    );
+  if (value.short === undefined && value.name.length > longest)
+    report(
+      at(['name']),
+      `The name has ${value.name.length} letters, too many for the foot of a sheet. Write "short" with at most ${longest}.`,
     );
   if (value.logo === undefined) return;
   const drawing = drawings.get(`clinics/${folder}/${value.logo}`);

@@ -5,6 +5,7 @@ import type { Library } from '../../../schemas/library.ts';
 import type { Manoeuvre } from '../../../schemas/manoeuvre.ts';
 import { canonicalJson, sha256 } from '../hash.ts';
 import { freeze } from '../link.ts';
+import { titleOfOwn } from './names.ts';
 
 /**
  * The library as a clinic's edition has it: its tools left out, its orders added, its examinations as its forms hold them.
@@ -62,7 +63,7 @@ function overlaidForm(form: FormDefinition, library: Library, clinic: Clinic, pi
     ...signedBy(own === undefined ? signOff : own.signOff),
     ...{ title, purpose, leavesOut, mustNotMiss, url, version },
     ...(own && { url: own.url, version: own.version, author: own.author, drafted: own.drafted }),
-    ...(own?.title !== undefined && { title: own.title }),
+    ...(own && { title: titleOfOwn(clinic, own, title) }),
     scopes: [],
     manoeuvres: held.filter((id) => known.has(id) && !hidden.has(id)),
   };

@@ -46,6 +46,7 @@ describe("the clinic's form", () => {
     expect(form).toMatchObject({
       url: 'https://elm.example/forms/whole',
       version: '1.0.0',
+      title: 'Whole examination (Elm)',
       status: 'draft',
       date: '2026-02-10',
       publisher: 'Elm House (invented)',
