@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { day, id, recordSides, urgency, version, words } from './common.ts';
+import { clinicEdition } from './clinic.ts';
 import { signOff, withdrawal } from './sign-off.ts';
 import { source } from './source.ts';
 
@@ -72,6 +73,8 @@ export const formItem = z.strictObject({
   positions: z.array(id).min(1),
   cautions: z.array(words),
   redFlags: z.array(z.strictObject({ urgency, finding: words, action: words })),
+  /** The clinic's own note, in a clinic's form alone. */
+  localNote: z.strictObject({ by: words, words }).optional(),
   fields: z.array(formField),
 });
 export type FormItem = z.infer<typeof formItem>;
@@ -102,6 +105,46 @@ export type FormSource = z.infer<typeof formSource>;
 export const formPosition = z.strictObject({ id, label: words });
 export type FormPosition = z.infer<typeof formPosition>;
 
+/** What a clinic's form leaves out of the shared one: a whole item, or single fields of one that it holds. */
+export const formOmission = z.strictObject({
+  manoeuvre: id,
+  title: words,
+  /** Whether the whole item is left out. */
+  whole: z.boolean(),
+  /** Labels of what is not asked, without sides. */
+  asked: z.array(words),
+  /** Of a whole item: what cannot be hidden with it. */
+  sensitive: z.boolean(),
+  cautions: z.array(words),
+  redFlags: formItem.shape.redFlags,
+});
+export type FormOmission = z.infer<typeof formOmission>;
+
+/** The shared release that a clinic's form is made from. */
+export const formOrigin = z.strictObject({
+  /** Clinic id, and its name for narrow places. */
+  clinic: id,
+  by: words,
+  /** Title, permanent address and version of the shared form. */
+  title: words,
+  url: z.url({ protocol: /^https$/ }),
+  version,
+});
+
+/** Whose edition prints a form, and whom to call there: as the clinic has it today, and no part of the form. */
+export const formImprint = clinicEdition.pick({
+  id: true,
+  name: true,
+  short: true,
+  paper: true,
+  drawing: true,
+  contacts: true,
+  safeguarding: true,
+  selfHarm: true,
+  contactsChecked: true,
+});
+export type FormImprint = z.infer<typeof formImprint>;
+
 /** The one value that every format of a form is rendered from. */
 export const form = z.strictObject({
   id,
@@ -117,13 +160,19 @@ export const form = z.strictObject({
   date: day,
   publisher: words,
   copyright: words,
-  /** SHA-256 of the canonical JSON without version, status, date, publisher, sources, sign-off and withdrawal, as hex. */
+  /** SHA-256 of the canonical JSON without version, status, date, publisher, sources, imprint, sign-off and withdrawal, as hex. */
   hash: z.string().regex(/^[0-9a-f]{64}$/),
   sections: z.array(formSection).min(1),
   /** The positions of its items in words, so that a release keeps them. */
   positions: z.array(formPosition),
   /** What the form rests on, by id. Outside the hash: a source read again changes nothing that is asked. */
   sources: z.array(formSource).optional(),
+  /** Of a clinic's form: the shared release that it is made from. */
+  derivedFrom: formOrigin.optional(),
+  /** Of a clinic's form: what it leaves out of the shared one. */
+  notPart: z.array(formOmission).optional(),
+  /** In a clinic's edition: whose it is. Outside the hash, and in no release: contacts change without a word of the form. */
+  clinic: formImprint.optional(),
   /** Only once released. */
   signOff: signOff.optional(),
   /** Only once withdrawn. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { cardSet } from './card-set.ts';
-import { clinic } from './clinic.ts';
+import { clinicEdition } from './clinic.ts';
 import { version } from './common.ts';
 import { evidence } from './evidence.ts';
 import { formDefinition } from './form-definition.ts';
@@ -36,6 +36,9 @@ export const library = z.strictObject({
   sources: z.array(source),
   cardSets: z.array(cardSet),
   forms: z.array(formDefinition),
-  clinics: z.array(clinic),
+  /** Outside the hash: an edition changes nothing of what is shared. */
+  clinics: z.array(clinicEdition),
+  /** The clinic whose edition this is; none for the shared library. */
+  clinic: clinicEdition.optional(),
 });
 export type Library = z.infer<typeof library>;

@@ -43,6 +43,8 @@ export interface Card {
   errors: Line[];
   /** What to write down, one entry a field. */
   record: string[];
+  /** The clinic whose edition it is of; printed where the foot has room. */
+  owner?: string;
   /** Library version and the first eight digits of its hash: "v0.1.0 · 3f9c2a1b". */
   edition: string;
   /** Who reviewed the page and when: "Review: second reader, 25 Nov 2026". */

@@ -1,6 +1,7 @@
 import type { Library } from '../../schemas/library.ts';
 import { compilePdf } from '../pdf/engine.ts';
 import type { Card } from './card.ts';
+import { contactsCards } from './contacts-card.ts';
 import { fittedSet, type CardFit } from './fitted-set.ts';
 import { cardSizes, formatOf, type CardFormat, type CardSize } from './formats.ts';
 import { imposeSheets } from './impose.ts';
@@ -23,7 +24,8 @@ export function cardFits(library: Library, setId: string, format: CardFormat): C
  */
 export function cardPdf(library: Library, setId: string, size: CardSize): Uint8Array<ArrayBuffer> {
   const format = formatOf[size];
-  const { title, cards } = fittedSet(library, setId, format);
+  const { title, cards: fitted } = fittedSet(library, setId, format);
+  const cards = [...fitted, ...contactsCards(library, selectCards(library, setId))];
   const document = { title: `${title}: pocket cards, ${cardSizes[size]}`, format, cards };
   if (size === format) return compilePdf({ template: 'card-deck.typ', data: document });
   const sheets = imposeSheets(cards.length);

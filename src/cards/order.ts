@@ -32,6 +32,9 @@ const bodyOf = (manoeuvre: Manoeuvre, library: Library) => ({
   record: manoeuvre.records.map((record) => fieldText(record, library.scales)),
 });
 
+const ownerOf = ({ clinic }: Library): Pick<Card, 'owner'> =>
+  clinic === undefined ? {} : { owner: clinic.short ?? clinic.name };
+
 /** Makes the cards of a selection, numbered in page order, with safety first on each. */
 export function orderCards({ set, protocol, manoeuvres }: Selection, library: Library): Card[] {
   return manoeuvres.map((manoeuvre, place) => ({
@@ -44,6 +47,7 @@ export function orderCards({ set, protocol, manoeuvres }: Selection, library: Li
     marks: marksOf(manoeuvre.stages, library),
     strip: stripOf(manoeuvre, library),
     ...bodyOf(manoeuvre, library),
+    ...ownerOf(library),
     edition: `v${library.version} · ${library.hash.slice(0, 8)}`,
     review: `Review: ${midSentence(protocol.reviewer)}, ${printedDay(protocol.reviewed)}`,
   }));

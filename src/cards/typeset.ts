@@ -8,7 +8,7 @@ import { partsOf, type Part, type PartName } from './parts.ts';
 /** A card as the templates take it, before it is fitted: plain data and inline runs, nothing evaluated. */
 export interface TypesetCard extends Pick<
   Card,
-  'id' | 'title' | 'set' | 'number' | 'count' | 'strip' | 'edition' | 'review'
+  'id' | 'title' | 'set' | 'number' | 'count' | 'strip' | 'owner' | 'edition' | 'review'
 > {
   parts: Part[];
   /** Slot of the thumb index and drawing of each position; the first is filled, the others outlined. */
@@ -37,9 +37,10 @@ const tab = (position: string, place: number): TypesetCard['marks'][number] => (
 
 /** Turns a card into template data. Throws RangeError for a position without a mark. */
 export function typesetCard(card: Card, references: References): TypesetCard {
-  const { id, set, number, count, edition, review } = card;
+  const { id, set, number, count, owner, edition, review } = card;
   return {
     ...{ id, set, number, count, edition, review },
+    ...(owner !== undefined && { owner }),
     title: setQuotes(card.title),
     strip: card.strip.map(({ label, text }) => ({ label, text: setQuotes(text) })),
     parts: partsOf(card, references),

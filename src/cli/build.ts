@@ -8,6 +8,7 @@ Stops at the first of the three that fails and exits with 1.
 
   BASE_PATH=/x/     for a site below a path
   SITE_URL=ADDRESS  for canonical links of pages, for example https://example.org
+  CLINIC=NAME       as the edition of a clinic of content/clinics/
   --help            this text`;
 
 /** Builds, and returns the exit code. */

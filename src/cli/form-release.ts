@@ -12,11 +12,13 @@ import { newest } from '../forms/releases/released-forms.ts';
 import { definitionPlace } from '../library/definition-place.ts';
 import { faultLine } from '../library/faults.ts';
 import { didYouMean } from '../library/suggest.ts';
+import { clinicRelease } from './clinic-release.ts';
 import type { Outcome } from './form-note.ts';
 import { libraryOf } from './form-version.ts';
 
 /** `form release FORM`: freezes the draft as a file that never changes, or says all that keeps it from being released. */
 export function formRelease(root: string, id: string, today = new Date().toISOString().slice(0, 10)): Outcome {
+  if (process.env['CLINIC']) return clinicRelease(root, process.env['CLINIC'], id, today);
   const library = libraryOf(root);
   if ('text' in library) return library;
   const definition = library.forms.find((form) => form.id === id);
@@ -28,19 +30,21 @@ export function formRelease(root: string, id: string, today = new Date().toISOSt
   const draft = buildForm(library, id);
   const faults = refusals({ definition, draft, releases: loaded.forms.get(id), today });
   if (faults.length > 0) return { text: faults.map((fault) => refusal(root, id, fault)).join('\n'), code: 1 };
-  return write(root, sealed(formSchema.parse(frozenForm(definition, draft)), followed(loaded, definition)));
+  return writeRelease(root, sealed(formSchema.parse(frozenForm(definition, draft)), followed(loaded, definition)));
 }
 
 const refusal = (root: string, id: string, { key, message }: DraftFault): string =>
   faultLine({ ...definitionPlace(root, id, key), rule: 'release', message });
 
-function followed({ releases, forms }: LoadedReleases, { id }: FormDefinition): Release['follows'] {
+/** The release that a new one follows. */
+export function followed({ releases, forms }: LoadedReleases, { id }: FormDefinition): Release['follows'] {
   const all = forms.get(id);
   const last = all && releases.find(({ form }) => form.id === id && form.version === newest(all).version);
   return last && { version: last.form.version, seal: last.seal };
 }
 
-function write(root: string, release: Release): Outcome {
+/** Writes a release's file; words when its version is there already. */
+export function writeRelease(root: string, release: Release): Outcome {
   questionnaire(release.form);
   const folder = join(root, 'forms/released');
   const path = join(folder, releaseFileName(release.form));

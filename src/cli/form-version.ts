@@ -1,7 +1,7 @@
 import type { Form } from '../../schemas/form.ts';
 import type { Library } from '../../schemas/library.ts';
-import { buildForm } from '../forms/form.ts';
-import { loadReleases } from '../forms/releases/load.ts';
+import { loadEdition } from '../forms/clinic/load.ts';
+import { loadReleases, type LoadedReleases } from '../forms/releases/load.ts';
 import { current, type ReleasedForms } from '../forms/releases/released-forms.ts';
 import { faultLine } from '../library/faults.ts';
 import { loadLibrary } from '../library/load.ts';
@@ -10,7 +10,8 @@ import type { Outcome } from './form-note.ts';
 
 /** A form by its name: `FORM@VERSION`, `FORM@next` for the draft, or `FORM` for the one in use. Words when there is none. */
 export function formOf(root: string, name: string, bare: 'in use' | 'next' = 'in use'): Form | Outcome {
-  const { forms, faults } = loadReleases(root);
+  const clinic = process.env['CLINIC'];
+  const { forms, faults } = clinic ? editionReleases(root, clinic) : loadReleases(root);
   if (faults.length > 0) return { text: faults.map(faultLine).join('\n'), code: 1 };
   const [id = '', version] = name.split('@');
   const released = forms.get(id);
@@ -18,6 +19,11 @@ export function formOf(root: string, name: string, bare: 'in use' | 'next' = 'in
   if (asked === 'next') return draftOf(root, id);
   const form = released?.find((each) => each.version === asked);
   return form ?? { text: missing(forms, id, asked), code: 1 };
+}
+
+function editionReleases(root: string, clinic: string): Pick<LoadedReleases, 'forms' | 'faults'> {
+  const { edition, faults } = loadEdition(root, clinic);
+  return { forms: edition?.released ?? new Map(), faults };
 }
 
 function missing(forms: ReleasedForms, id: string, version: string): string {
@@ -29,10 +35,10 @@ function missing(forms: ReleasedForms, id: string, version: string): string {
 
 /** The draft of a form; words when the content has faults or no such form. */
 export function draftOf(root: string, id: string): Form | Outcome {
-  const library = libraryOf(root);
-  if ('text' in library) return library;
-  const ids = library.forms.map((form) => form.id);
-  if (ids.includes(id)) return buildForm(library, id);
+  const { edition, faults } = loadEdition(root, process.env['CLINIC']);
+  if (edition === undefined) return { text: faults.map(faultLine).join('\n'), code: 1 };
+  const ids = edition.library.forms.map((form) => form.id);
+  if (ids.includes(id)) return edition.draft(id);
   return { text: `There is no form "${id}".${didYouMean(id, ids)} Forms: ${ids.join(', ')}.`, code: 1 };
 }
 

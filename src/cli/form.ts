@@ -18,7 +18,8 @@ const help = `npm run form -- COMMAND …
 A, B and FORM are FORM@VERSION, for example adult-screening@1.0.0, or
 FORM@next for the draft. Without a version: the release in use; for B the draft;
 for check-response the version that the file names. A FILE of - is standard
-input. Faults are printed one a line, path:line:column  message, and the exit
+input. With CLINIC=NAME all of it is about the forms as that clinic has them.
+Faults are printed one a line, path:line:column  message, and the exit
 code is 1.
 
   --help   this text`;

@@ -1,3 +1,5 @@
+import { clinicText } from './starting-clinic.ts';
+
 /** A file to be written. */
 export interface StartingFile {
   path: string;
@@ -8,7 +10,7 @@ export interface StartingFile {
 export const startingFiles: Readonly<Record<string, (id: string) => StartingFile>> = {
   protocol: (id) => ({ path: `content/protocols/${id}.mdx`, text: protocolText(id) }),
   form: (id) => ({ path: `content/forms/${id}.yaml`, text: formText(id) }),
-  clinic: (id) => ({ path: `content/clinics/${id}/clinic.yaml`, text: clinicText(id) }),
+  clinic: (id) => ({ path: `content/clinics/${id}/clinic.yaml`, text: clinicText(id, titleOf(id)) }),
 };
 
 function protocolText(id: string): string {
@@ -87,25 +89,6 @@ publisher: Fingerbreadth
 copyright: CC BY 4.0, Fingerbreadth contributors
 author: Role of the author
 drafted: 2026-01-01
-`;
-}
-
-function clinicText(id: string): string {
-  return `# A clinic's edition of the library. Cautions and red flags cannot be hidden.
-id: ${id}
-name: ${titleOf(id)}
-# Size of paper that the printer takes: a4 or letter.
-paper: a4
-# Whom to call for each urgency; blank lines are printed where none is given.
-contacts:
-  - urgency: now
-    day: Whom to call by day
-    outOfHours: Whom to call out of hours
-# Local notes by manoeuvre id, manoeuvres hidden from forms, tools left out, and pinned versions of shared forms.
-notes: {}
-hidden: []
-toolsLeftOut: []
-pins: {}
 `;
 }
 

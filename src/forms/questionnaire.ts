@@ -1,5 +1,6 @@
 import type { Questionnaire } from '@medplum/fhirtypes';
 import type { Form } from '../../schemas/form.ts';
+import { notPartGroup } from './clinic/not-part-group.ts';
 import { invariants } from './invariants.ts';
 import { groupItem } from './questionnaire-items.ts';
 
@@ -18,16 +19,17 @@ export function questionnaire(form: Form): Questionnaire {
 }
 
 function build(form: Form): Questionnaire {
-  const { id, url, version, title, status, date, publisher, copyright } = form;
+  const { url, version, title, status, date, publisher, copyright } = form;
   return {
     resourceType: 'Questionnaire',
-    id,
+    id: ownId(form),
     language: 'en-GB',
     url,
     identifier: [{ system: hashIdentifierSystem, value: form.hash }],
     version,
-    name: computerName(id),
+    name: computerName(ownId(form)),
     title,
+    ...originOf(form),
     status,
     subjectType: ['Patient'],
     date,
@@ -36,8 +38,16 @@ function build(form: Form): Questionnaire {
     purpose: form.purpose,
     copyright,
     ...approval(form),
-    item: form.sections.map(groupItem),
+    item: [...form.sections.map(groupItem), ...notPartGroup(form)],
   };
+}
+
+/** A clinic's form and the shared one may lie in the same record system. */
+const ownId = ({ id, derivedFrom }: Form): string => (derivedFrom === undefined ? id : `${derivedFrom.clinic}-${id}`);
+
+/** `derivedFrom` takes over nothing in FHIR R4: the form below is whole. */
+function originOf({ derivedFrom }: Form): Pick<Questionnaire, 'derivedFrom'> {
+  return derivedFrom === undefined ? {} : { derivedFrom: [`${derivedFrom.url}|${derivedFrom.version}`] };
 }
 
 /** When the content was approved, and last read against its sources, which a sign-off does in one. */

@@ -9,9 +9,9 @@ const urgencyWords: { [U in Urgency]: string } = {
 
 /** What must be read before the hands move: how it can hurt and what cannot wait. */
 export interface SafetyLine {
-  /** linkId of the line: `<manoeuvre>.sensitive`, `.flag-1`, `.caution-1` and so on. */
+  /** linkId of the line: `<manoeuvre>.sensitive`, `.flag-1`, `.caution-1` and so on, `.note`. */
   linkId: string;
-  kind: 'sensitive' | 'flag' | 'caution';
+  kind: 'sensitive' | 'flag' | 'caution' | 'note';
   /** What kind of line it is, in words, so that nobody takes it for anything else. */
   lead: string;
   words: string;
@@ -19,8 +19,8 @@ export interface SafetyLine {
   text: string;
 }
 
-/** The safety lines of an item in the order shown: consent, red flags, cautions. None may be hidden. */
-export function safetyLines({ manoeuvre, sensitive, redFlags, cautions }: FormItem): SafetyLine[] {
+/** The safety lines of an item in the order shown: consent, red flags, cautions, a clinic's own note. None may be hidden. */
+export function safetyLines({ manoeuvre, sensitive, redFlags, cautions, localNote }: FormItem): SafetyLine[] {
   return [
     ...(sensitive ? [safetyLine(`${manoeuvre}.sensitive`, 'sensitive', 'Sensitive examination', consent)] : []),
     ...redFlags.map(({ urgency, finding, action }, index) =>
@@ -32,6 +32,9 @@ export function safetyLines({ manoeuvre, sensitive, redFlags, cautions }: FormIt
       ),
     ),
     ...cautions.map((caution, index) => safetyLine(`${manoeuvre}.caution-${index + 1}`, 'caution', 'Caution', caution)),
+    ...(localNote === undefined
+      ? []
+      : [safetyLine(`${manoeuvre}.note`, 'note', `Local note, ${localNote.by}`, localNote.words)]),
   ];
 }
 

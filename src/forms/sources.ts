@@ -33,7 +33,8 @@ function figureIds(part: Inline): string[] {
   return part.type === 'value' || part.type === 'scale' ? [part.id] : [];
 }
 
-function fullCitation({ kind, authors, title, container, year, where, doi, url }: Source): string {
+/** A source in words: authors, title, where published, and where in it the facts stand. */
+export function fullCitation({ kind, authors, title, container, year, where, doi, url }: Source): string {
   const parts = kind === 'practice' ? [title, where] : [authors, title, published(container, year), where];
   const place = doi === undefined ? url : `doi ${doi}`;
   return [...parts, place]

@@ -97,6 +97,8 @@ export interface Content {
   references: Reference[];
   /** Ids written in files with a fault: what refers to them is not called unknown as well. */
   unread: ReadonlySet<string>;
+  /** Text of each clinic's drawings by path. */
+  drawings: ReadonlyMap<string, string>;
   /** Folder that was read, as given, for faults about files that are not there. */
   root: string;
   /** Day to judge overdue reviews by, YYYY-MM-DD; without one they are not judged. */

@@ -1,3 +1,4 @@
+import type { Clinic, ClinicEdition } from '../../schemas/clinic.ts';
 import type { Library } from '../../schemas/library.ts';
 import type { Protocol } from '../../schemas/protocol.ts';
 import type { Content, TableName } from './content.ts';
@@ -9,10 +10,17 @@ export function linkLibrary(content: Content, version: string): Library {
   const unhashed = {
     version,
     ...tablesOf(content),
+    clinics: content.tables.clinics.map(({ value }) => drawnClinic(value, content)),
     guides: content.guides.map(({ value }) => value).sort((a, b) => a.order - b.order),
     protocols: linkProtocols(content),
   };
-  return freeze({ ...unhashed, hash: sha256(canonicalJson(withoutPlaces(unhashed))) });
+  // Editions lie over the library and are no part of it: adding one leaves its hash, and every card, as it is.
+  return freeze({ ...unhashed, hash: sha256(canonicalJson(withoutPlaces({ ...unhashed, clinics: [] }))) });
+}
+
+function drawnClinic(clinic: Clinic, { drawings }: Content): ClinicEdition {
+  const drawing = clinic.logo === undefined ? undefined : drawings.get(`clinics/${clinic.id}/${clinic.logo}`);
+  return { ...clinic, ...(drawing !== undefined && { drawing }) };
 }
 
 function tablesOf({ tables }: Content): Pick<Library, TableName> {
@@ -37,7 +45,8 @@ function withoutPlaces(value: unknown): unknown {
   return JSON.parse(JSON.stringify(value, (key, part: unknown) => (key === 'place' ? undefined : part))) as unknown;
 }
 
-function freeze<T>(value: T): T {
+/** Freezes a value and all that it holds. */
+export function freeze<T>(value: T): T {
   if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
     Object.freeze(value);
     Object.values(value).forEach(freeze);

@@ -22,7 +22,8 @@ export function parseContent(root: string, files: readonly ContentFile[], report
   const guides = inFolder(pages.guides).flatMap((file) => readGuide(file, references, report) ?? []);
   reportStrayPages(files, report);
   const unread = idsWritten(files.filter(({ file }) => faulty.has(file)));
-  return { root, tables, references, protocols, guides, unread, ...(today === undefined ? {} : { today }) };
+  const drawings = new Map(files.filter(({ path }) => path.endsWith('.svg')).map(({ path, text }) => [path, text]));
+  return { root, tables, references, protocols, guides, unread, drawings, ...(today === undefined ? {} : { today }) };
 }
 
 function reportStrayPages(files: readonly ContentFile[], report: Report): void {

@@ -16,15 +16,16 @@ export interface ContentFile {
   keep?: (tree: Root) => void;
 }
 
-const wanted = /\.(mdx|yaml)$/;
+const wanted = /\.(mdx|yaml)$|^clinics\/[^/]+\/[^/]+\.svg$/;
 /** Endings that an author may take for the wanted ones; such a file must not be passed over in silence. */
-const misnamed = /\.(mdx?|markdown|ya?ml)$/i;
+const misnamed = /\.(mdx?|markdown|ya?ml)$|^clinics\/[^/]+\/[^/]+\.svg$/i;
 
 /** Frozen releases have their own reader: they are no tables, and what they hold is never linked anew. */
 const released = 'forms/released/';
+const anyReleased = /^(clinics\/[^/]+\/)?forms\/released\//;
 
 /**
- * Reads every `.mdx` and `.yaml` file below `root` but the frozen releases, in a stable order; links are not followed, so that nothing
+ * Reads every `.mdx` and `.yaml` file below `root` and the drawings of clinics, but the frozen releases, in a stable order; links are not followed, so that nothing
  * outside is read, nor are names that begin with a dot. A missing folder, a file that cannot be read, is empty,
  * is not UTF-8 or ends in `.md` or `.yml`, and a character that cannot be seen are faults.
  */
@@ -36,9 +37,9 @@ export function readContent(root: string): { files: ContentFile[]; faults: Fault
     faults.push(fault(shown, 'This is not a folder. Give the path of a content folder, for example "content".'));
     return { files, faults };
   }
-  for (const path of listFiles(root).filter((each) => !each.startsWith(released))) {
+  for (const path of listFiles(root).filter((each) => !anyReleased.test(each))) {
     const file = `${shown}/${path}`;
-    const { text, problem } = readText(join(root, path));
+    const { text, problem } = readText(root, path);
     if (problem !== undefined) faults.push(fault(file, problem));
     else {
       files.push({ file, path, text });
@@ -69,13 +70,13 @@ function listFiles(root: string, below = ''): string[] {
     .flatMap((entry) => {
       const path = posix.join(below, entry.name);
       if (entry.isDirectory()) return listFiles(root, path);
-      return entry.isFile() && misnamed.test(entry.name) && !entry.name.startsWith('.') ? [path] : [];
+      return entry.isFile() && misnamed.test(path) && !entry.name.startsWith('.') ? [path] : [];
     })
     .sort();
 }
 
-function readText(path: string): { text: string; problem?: string } {
-  if (wanted.test(path)) return readUtf8(path);
+function readText(root: string, path: string): { text: string; problem?: string } {
+  if (wanted.test(path)) return readUtf8(join(root, path));
   return { text: '', problem: 'The name does not end in .mdx (pages) or .yaml (tables). Rename the file.' };
 }
 

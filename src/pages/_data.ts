@@ -1,9 +1,12 @@
 import type { Addressable } from '../text/html.ts';
 import type { Library } from '../../schemas/library.ts';
-import { requireLibrary } from '../library/load.ts';
+import { requireEdition } from '../forms/clinic/load.ts';
 
-/** The Library, read once for the whole build. */
-export const library: Library = requireLibrary('content', { keepTrees: true });
+/** The shared content, or the edition of the clinic that CLINIC names, read once for the whole build. */
+export const edition = requireEdition('content', process.env['CLINIC']);
+
+/** The Library as this site has it. */
+export const library: Library = edition.library;
 
 const base = import.meta.env.BASE_URL.replace(/\/+$/, '');
 

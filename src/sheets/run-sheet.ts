@@ -1,3 +1,4 @@
+import type { ContactRow } from '../text/contacts.ts';
 import type { TypstRun } from '../text/typst.ts';
 
 /** A finding that cannot wait, with what to do at once. */
@@ -104,6 +105,8 @@ export interface RunSheet {
   coverAtEnd?: string;
   /** What the sheet could not hold, with the reason. */
   leftOut: string[];
+  /** Whose edition it is, and whom to call there; none of the shared library. */
+  clinic?: { name: string; title: string; rows: ContactRow[]; checked: string };
   /** Form and its version, and version of the library. */
   edition: string;
   /** First eight digits of the SHA-256 of everything above but the edition: copies with one code say the same. */

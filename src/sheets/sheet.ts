@@ -7,6 +7,7 @@ import { headToToe } from '../plan/head-to-toe.ts';
 import { planRequest } from '../plan/plan.ts';
 import { stockRequest } from '../plan/stock-request.ts';
 import { systemBySystem } from '../plan/system-by-system.ts';
+import { checkedWords, contactRows, contactsTitle } from '../text/contacts.ts';
 import { byId } from '../text/references.ts';
 import { durationText, midSentence } from '../text/words.ts';
 import { sheetBlocks } from './blocks.ts';
@@ -23,9 +24,17 @@ export function runSheet(library: Library, formId: string): RunSheet {
   const request = stockRequest(form);
   const plan = planRequest(library, request, { milliseconds: Infinity });
   const compared = comparedWords(headToToe(library, request, plan), systemBySystem(library, request, plan));
-  const content = { ...headOf(form), ...planned(library, plan, compared) };
+  const content = { ...headOf(form), ...planned(library, plan, compared), ...clinicOf(library) };
   const code = sha256(canonicalJson(content)).slice(0, 8);
-  return { ...content, edition: `${form.id} ${form.version}, library ${library.version}`, code };
+  return { ...content, edition: `${ownerOf(library)}${form.id} ${form.version}, library ${library.version}`, code };
+}
+
+const ownerOf = ({ clinic }: Library): string => (clinic === undefined ? '' : `${clinic.short ?? clinic.name}: `);
+
+function clinicOf({ clinic }: Library): Pick<RunSheet, 'clinic'> {
+  if (clinic === undefined) return {};
+  const rows = contactRows(clinic);
+  return { clinic: { name: clinic.name, title: contactsTitle(clinic), rows, checked: checkedWords(clinic) } };
 }
 
 function headOf(form: FormDefinition): Pick<RunSheet, 'id' | 'title' | 'purpose' | 'leavesOut' | 'mustNotMiss'> {

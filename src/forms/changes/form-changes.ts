@@ -24,11 +24,15 @@ function headChanges(before: Form, after: Form): Change[] {
   );
   return [
     ...changed(subject, 'major', 'permanent address changed', before.url, after.url),
+    ...changed(subject, 'patch', 'made from another release of the shared form', originOf(before), originOf(after)),
     ...lineChanges(subject, 'sign that must not be missed', before.mustNotMiss, after.mustNotMiss),
     ...reworded,
     ...positionLabelChanges(before, after),
   ];
 }
+
+const originOf = ({ derivedFrom }: Form): string | undefined =>
+  derivedFrom && `${derivedFrom.url} ${derivedFrom.version}`;
 
 const headWords = { title: 'title', purpose: 'purpose', leavesOut: 'what it leaves out', copyright: 'copyright' };
 
@@ -90,6 +94,7 @@ function itemChanges(before: PlacedItem | undefined, { item, section }: PlacedIt
     ...changed(subject, 'minor', 'position changed', old.positions.join(', then '), item.positions.join(', then ')),
     ...safetyChanges(subject, old, item),
     ...changed(subject, 'patch', 'title reworded', old.title, item.title),
+    ...changed(subject, 'patch', 'local note changed', old.localNote?.words, item.localNote?.words),
   ];
 }
 

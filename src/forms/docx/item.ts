@@ -16,6 +16,7 @@ function safety(item: FormItem): Paragraph[] {
     ...(item.sensitive ? [new Paragraph({ style: style.safety, text: sensitiveWords })] : []),
     ...(caution === undefined ? [] : [led('Caution:', caution)]),
     ...(now.length === 0 ? [] : [led('Red flag, act now:', `${now.join(' • ')}.`)]),
+    ...(item.localNote === undefined ? [] : [led(`Local note, ${item.localNote.by}:`, item.localNote.words)]),
   ];
 }
 

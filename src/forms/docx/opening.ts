@@ -11,6 +11,8 @@ import {
   WidthType,
 } from 'docx';
 import type { Form } from '../../../schemas/form.ts';
+import { notPartTitle, omissionsOf, omissionWords } from '../clinic/not-part.ts';
+import { contactWords } from '../clinic/sheet-contacts.ts';
 import { editionWords } from '../edition.ts';
 import { nowFindings } from '../paper/guidance.ts';
 import { unprintedItems } from '../paper/numbering.ts';
@@ -60,6 +62,7 @@ export function openingParts(form: Form, hasAnnex: boolean): (Paragraph | Table)
     new Paragraph({ style: style.note, text: `${editionWords(form)}, ${form.date}` }),
     led('Standing.', standingWords(form), style.note),
     unwell(form),
+    ...contactWords(form).map((words) => new Paragraph({ style: style.note, text: words })),
     led('What it is for.', form.purpose, style.note),
     led('What it leaves out.', form.leavesOut, style.note),
     led('Filling in.', `${fillingIn.join(' ')} An answer in bold is normal. ${elsewhere}`, style.note),
@@ -71,11 +74,17 @@ export function openingParts(form: Form, hasAnnex: boolean): (Paragraph | Table)
   ];
 }
 
+function notPart(form: Form): Paragraph[] {
+  const items = omissionsOf(form).map(omissionWords);
+  return items.length === 0 ? [] : [led(`${notPartTitle}:`, `${items.join('; ')}.`, style.note)];
+}
+
 /** What stands after the last item: how it ended, who signs, and who owns the words. */
 export function closingParts(form: Form): (Paragraph | Table)[] {
   return [
     new Paragraph({ heading: HeadingLevel.HEADING_2, text: 'At the end' }),
     sheetTable(closingFields.filter((field) => !('optional' in field))),
+    ...notPart(form),
     new Paragraph({ heading: HeadingLevel.HEADING_2, text: 'Identity and rights' }),
     ...rightsWords(form).map((text) => new Paragraph({ style: style.note, text })),
   ];

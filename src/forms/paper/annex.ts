@@ -1,4 +1,5 @@
 import type { Form, FormItem } from '../../../schemas/form.ts';
+import { notPartTitle, omissionsOf, omittedItem } from '../clinic/not-part.ts';
 import { cautionSentences, type FlagGroup, flagGroups, sensitiveWords } from './guidance.ts';
 import type { ItemPosition, Numbered } from './numbering.ts';
 
@@ -34,10 +35,22 @@ function entry(item: FormItem, { numberOf, positionOf }: Numbered): AnnexEntry {
   };
 }
 
+/** What a clinic's form leaves out hides no caution and no red flag; it stands nowhere in the order. */
+function notPartSection(form: Form, numbered: Numbered): AnnexSection[] {
+  const items = omissionsOf(form)
+    .filter(({ whole }) => whole)
+    .map(omittedItem);
+  const entries = items
+    .filter(hasSafety)
+    .map((item) => ({ ...entry(item, numbered), position: { words: '', marks: [] } }));
+  return entries.length === 0 ? [] : [{ title: notPartTitle, entries }];
+}
+
 /** Every caution and every red flag of the form in full, with what to do; sections without any are left out. */
-export function annexOf({ sections }: Form, numbered: Numbered): AnnexSection[] {
-  return sections.flatMap(({ title, items }) => {
+export function annexOf(form: Form, numbered: Numbered): AnnexSection[] {
+  const held = form.sections.flatMap(({ title, items }) => {
     const entries = items.filter(hasSafety).map((item) => entry(item, numbered));
     return entries.length === 0 ? [] : [{ title, entries }];
   });
+  return [...held, ...notPartSection(form, numbered)];
 }

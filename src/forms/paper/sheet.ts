@@ -1,6 +1,8 @@
 import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
 import { positionMarkSvg } from '../../figures/position-mark.ts';
 import { reasonOptions } from '../answer-options.ts';
+import { notPartTitle, omissionsOf, omissionWords } from '../clinic/not-part.ts';
+import { type SheetClinic, sheetClinic } from '../clinic/sheet-contacts.ts';
 import { editionWords, shortCode } from '../edition.ts';
 import { type Charts, chartsOf } from './charts.ts';
 import { type AnnexSection, annexOf } from './annex.ts';
@@ -31,6 +33,8 @@ interface SheetItem {
   caution?: string;
   /** Findings that cannot wait. */
   now: string[];
+  /** The clinic's own note. */
+  note?: { by: string; words: string };
   /** Scales that the section first asks for here, with each grade in words. */
   scales: ScaleKey[];
   rows: Row[];
@@ -65,6 +69,10 @@ export interface Sheet {
   charts?: Charts;
   sections: SheetSection[];
   annex: AnnexSection[];
+  /** Whose edition prints it, and whom to call there. */
+  clinic?: SheetClinic;
+  /** What a clinic's form leaves out of the shared one. */
+  notPart?: { title: string; items: string[] };
 }
 
 function sheetItem(item: FormItem, before: readonly FormItem[], { numberOf, positionOf }: Numbered): SheetItem {
@@ -78,6 +86,7 @@ function sheetItem(item: FormItem, before: readonly FormItem[], { numberOf, posi
     ...(item.sensitive ? { sensitive: sensitiveWords } : {}),
     ...(caution === undefined ? {} : { caution }),
     now: nowFindings(item),
+    ...(item.localNote === undefined ? {} : { note: item.localNote }),
     scales: newScales(item, before),
     rows: rowsOf(item),
   };
@@ -94,6 +103,18 @@ function marksOf(form: Form): Sheet['marks'] {
   return Object.fromEntries([...new Set(ids)].map((id) => [id, positionMarkSvg(id)]));
 }
 
+/** A shared form that a clinic prints says so; the clinic's own bears its name already. */
+function printedBy(form: Form): string {
+  const { clinic, derivedFrom } = form;
+  const owner = clinic === undefined || derivedFrom !== undefined ? '' : `${clinic.short ?? clinic.name}: `;
+  return `${owner}${editionWords(form)}`;
+}
+
+function notPartOf(form: Form): Pick<Sheet, 'notPart'> {
+  const items = omissionsOf(form).map(omissionWords);
+  return items.length === 0 ? {} : { notPart: { title: notPartTitle, items } };
+}
+
 /** The sheet of a form. Throws RangeError for a position without a mark. */
 export function sheetOf(form: Form, paper: Print): Sheet {
   const { title, purpose, leavesOut, mustNotMiss, copyright, date } = form;
@@ -101,7 +122,7 @@ export function sheetOf(form: Form, paper: Print): Sheet {
   const charts = chartsOf(form);
   return {
     ...{ paper, title, purpose, leavesOut, mustNotMiss, copyright, date },
-    edition: editionWords(form),
+    edition: printedBy(form),
     code: shortCode(form.hash),
     reasons: reasonOptions.map(({ label }) => label.toLowerCase()),
     unwell: unprintedItems(form).flatMap(nowFindings),
@@ -110,5 +131,7 @@ export function sheetOf(form: Form, paper: Print): Sheet {
     ...(charts !== undefined && { charts }),
     sections: form.sections.flatMap((section) => sheetSection(section, all)),
     annex: annexOf(form, all),
+    ...sheetClinic(form),
+    ...notPartOf(form),
   };
 }

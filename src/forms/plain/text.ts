@@ -1,4 +1,6 @@
 import type { Form, FormItem, FormSection } from '../../../schemas/form.ts';
+import { notPartGuide, notPartTitle, omissionsOf, omissionWords, omittedItem } from '../clinic/not-part.ts';
+import { contactWords } from '../clinic/sheet-contacts.ts';
 import { editionWords, formSafety, shortCode } from '../edition.ts';
 import { nowFindings } from '../paper/guidance.ts';
 import { isPrinted, type Numbered, numbered, unprintedItems } from '../paper/numbering.ts';
@@ -22,6 +24,7 @@ export function formText(form: Form): string {
   const blocks = [
     ...headBlocks(form),
     ...form.sections.flatMap((section) => sectionBlocks(section, all)),
+    ...notPartBlocks(form),
     ['AT THE END'],
     ...closingFields.filter((spec) => !('optional' in spec)).map(sheetFieldLines),
     ['IDENTITY AND RIGHTS'],
@@ -35,6 +38,21 @@ export function formText(form: Form): string {
 const listed = (lead: string, findings: readonly string[]): Block[] =>
   findings.length === 0 ? [] : [[lead, ...findings.flatMap((finding) => wrapped(finding, '- ', 2))]];
 
+function contactBlock(form: Form): Block[] {
+  const [head, ...rows] = contactWords(form);
+  return head === undefined ? [] : [[...wrapped(head), ...rows.flatMap((row) => wrapped(row, '- ', 2))]];
+}
+
+function notPartBlocks(form: Form): Block[] {
+  const omissions = omissionsOf(form);
+  if (omissions.length === 0) return [];
+  const items = omissions.map((omission) => [
+    ...wrapped(`${omissionWords(omission)}.`),
+    ...safetyLines(omittedItem(omission)).flatMap(({ text }) => wrapped(text, '', 2)),
+  ]);
+  return [[notPartTitle.toUpperCase()], wrapped(notPartGuide), ...items];
+}
+
 function headBlocks(form: Form): Block[] {
   const now = unprintedItems(form).flatMap(nowFindings);
   return [
@@ -44,6 +62,7 @@ function headBlocks(form: Form): Block[] {
     wrapped(formSafety),
     wrapped(unwellFirst),
     ...listed('Act now on any of these:', now),
+    ...contactBlock(form),
     ...listed('Must not be missed:', form.mustNotMiss),
     wrapped(`What it is for: ${form.purpose}`),
     wrapped(`What it leaves out: ${form.leavesOut}`),

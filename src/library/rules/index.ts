@@ -1,3 +1,4 @@
+import { clinics } from './clinics.ts';
 import { knownIds } from './known-ids.ts';
 import { orderCycle } from './order-cycle.ts';
 import { overdueReview } from './overdue-review.ts';
@@ -33,5 +34,6 @@ export const rules: readonly Rule[] = [
   records,
   synonyms,
   units,
+  clinics,
   overdueReview,
 ];

@@ -2,11 +2,12 @@ import type { Content, ManoeuvreDraft, TableName } from '../content.ts';
 import type { At } from '../faults.ts';
 import { didYouMean } from '../suggest.ts';
 import { tableKinds } from '../tables.ts';
+import { lookClinic } from '../clinic/known-ids.ts';
 import { manoeuvresOf, type Rule } from './rule.ts';
 
 type Tell = (at: At, message: string) => void;
 /** Checks ids of one noun against what is known; says where they are listed. */
-type Lookup = (
+export type Lookup = (
   noun: TableName | 'manoeuvres',
   ids: readonly string[],
   at: (index: number) => At,
@@ -88,16 +89,7 @@ function checkTables({ tables }: Content, look: Lookup): void {
   tables.forms.forEach((entry) =>
     look('manoeuvres', entry.value.manoeuvres, (index) => entry.at(['manoeuvres', index])),
   );
-  tables.clinics.forEach((entry) => {
-    look('manoeuvres', entry.value.hidden, (index) => entry.at(['hidden', index]));
-    look('manoeuvres', Object.keys(entry.value.notes), (index) =>
-      entry.at(['notes', Object.keys(entry.value.notes)[index] ?? '']),
-    );
-    look('tools', entry.value.toolsLeftOut, (index) => entry.at(['toolsLeftOut', index]));
-    look('forms', Object.keys(entry.value.pins), (index) =>
-      entry.at(['pins', Object.keys(entry.value.pins)[index] ?? '']),
-    );
-  });
+  tables.clinics.forEach((entry) => lookClinic(entry, look));
 }
 
 function plural(noun: string): string {

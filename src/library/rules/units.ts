@@ -9,7 +9,7 @@ export const units: Rule = {
   check(content, report) {
     const known = new Map<string, string | undefined>();
     const verify = (unit: string, at: At): void => {
-      if (!known.has(unit)) known.set(unit, fault(unit));
+      if (!known.has(unit)) known.set(unit, unitFault(unit));
       const message = known.get(unit);
       if (message !== undefined) report(at, message);
     };
@@ -22,7 +22,8 @@ export const units: Rule = {
   },
 };
 
-function fault(unit: string): string | undefined {
+/** What is wrong with a unit, in words; nothing when it is a UCUM code. */
+export function unitFault(unit: string): string | undefined {
   const result = UcumLhcUtils.getInstance().validateUnitString(unit, true);
   if (result.status === 'valid') return undefined;
   const near = result.suggestions?.[0]?.units[0]?.[0];

@@ -1,8 +1,6 @@
 import type { Form } from '../../../schemas/form.ts';
-import { buildForm } from '../../forms/form.ts';
-import { requireReleases } from '../../forms/releases/load.ts';
 import { current, newest, standingOf, type Standing } from '../../forms/releases/released-forms.ts';
-import { library } from '../_data.ts';
+import { edition, library } from '../_data.ts';
 
 /** One version of a form as the site offers it. */
 export interface Edition {
@@ -14,10 +12,10 @@ export interface Edition {
   before?: Form | undefined;
 }
 
-const released = requireReleases('content');
+const { released } = edition;
 
 /** Every form's draft, built once. */
-export const draftForms: readonly Form[] = library.forms.map(({ id }) => buildForm(library, id));
+export const draftForms: readonly Form[] = library.forms.map(({ id }) => edition.draft(id));
 
 function releasesOf(id: string): Edition[] {
   const all = released.get(id) ?? [];

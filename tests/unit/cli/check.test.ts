@@ -22,6 +22,19 @@ describe('npm run check', () => {
     expect(check(copy.root, '--json')).toEqual({ status: 0, out: '[]\n' });
   });
 
+  it('says which clinics there are when CLINIC names none, and that an edition fits when it names one', () => {
+    copy.write('clinics/elm/clinic.yaml', 'id: elm\nname: Elm House (invented)\npaper: a4\n');
+    const as = (CLINIC: string): string =>
+      spawnSync(process.execPath, ['src/cli/check.ts', copy.root], {
+        encoding: 'utf8',
+        env: { ...process.env, CLINIC },
+      }).stdout;
+    expect(as('oak')).toBe(
+      `${copy.root}/clinics:1:1  CLINIC is "oak", which is no clinic of content/clinics/. Clinics: elm.\n`,
+    );
+    expect(as('elm')).toMatch(/2 sources\. The edition of Elm House \(invented\) fits\.\n$/);
+  });
+
   it('prints one line per fault, path:line:column and two spaces first, and exits with 1', () => {
     copy.edit('protocols/wrist.mdx', 'scale="strength"', 'scale="strenght"');
     copy.edit('values/wrist.yaml', 'source: joint-book', 'source: joint-boook');
