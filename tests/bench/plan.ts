@@ -1,3 +1,4 @@
+import { Worker } from 'node:worker_threads';
 import type { PlanRequest } from '../../schemas/plan.ts';
 import { requireLibrary } from '../../src/library/load.ts';
 import { changeSecondsOf } from '../../src/plan/movements.ts';
@@ -6,7 +7,7 @@ import { problemOf } from '../../src/plan/search/problem.ts';
 import { solve } from '../../src/plan/search/solve.ts';
 import { select } from '../../src/plan/select.ts';
 import { stockRequest } from '../../src/plan/stock-request.ts';
-import { leastByProgram, slotsFor, stockModel, type Model } from '../unit/plan/mixed-integer.ts';
+import { programOf, slotsFor, stockModel, type Answer, type Model } from '../unit/plan/mixed-integer.ts';
 import { randomCase, type Recipe } from '../unit/plan/random-cases.ts';
 import { changeIn } from '../unit/plan/small-library.ts';
 
@@ -81,23 +82,32 @@ function randomRow(recipe: Recipe, seed: number): Row {
 }
 
 /** What the other solver says of a case: told how many seconds suffice, which the planner is not. */
-function otherText({ model, found }: Row): string {
+async function otherText({ model, found }: Row): Promise<string> {
   if (model === undefined) return 'HiGHS: not asked';
-  const slots = `${slotsFor(model, found)} slots`;
+  const slots = slotsFor(model, found);
   const begun = performance.now();
-  try {
-    const answer = leastByProgram(model, found, seconds);
-    const time = `${Math.round(performance.now() - begun)} ms`;
-    return `HiGHS, ${slots}: ${Number.isFinite(answer.seconds) ? `${answer.seconds} s` : 'no order'}, ${answer.status}, ${time}`;
-  } catch (error) {
-    return `HiGHS, ${slots}: gave up (${error instanceof Error ? error.message : String(error)})`;
-  }
+  const answer = await answerTo(programOf(model, slots));
+  const time = `${Math.round(performance.now() - begun)} ms`;
+  if (answer === undefined) return `HiGHS, ${slots} slots: no answer, stopped after ${time}`;
+  const least = Number.isFinite(answer.seconds) ? `${answer.seconds} s` : 'no order';
+  return `HiGHS, ${slots} slots: ${least}, ${answer.status}, ${time}`;
 }
 
-function print(row: Row): void {
+/** The solver looks at its clock seldom in large programs: it is stopped when it takes twice its time. */
+function answerTo(program: string): Promise<Answer | undefined> {
+  const worker = new Worker(new URL('program-worker.ts', import.meta.url), { workerData: { program, seconds } });
+  return new Promise((resolve) => {
+    const stop = setTimeout(() => resolve(undefined), 2000 * seconds);
+    worker.once('message', (answer: Answer) => resolve(answer));
+    worker.once('error', () => resolve(undefined));
+    worker.once('exit', () => clearTimeout(stop));
+  }).finally(() => worker.terminate()) as Promise<Answer | undefined>;
+}
+
+async function print(row: Row): Promise<void> {
   const { name, found, bound, milliseconds, megabytes } = row;
   const gap = bound === found ? 'proven' : `at least ${bound} s, gap ${((100 * (found - bound)) / found).toFixed(0)} %`;
-  console.log(`${name}: ${found} s of changes, ${gap}, ${milliseconds} ms, ${megabytes} MB; ${otherText(row)}`);
+  console.log(`${name}: ${found} s of changes, ${gap}, ${milliseconds} ms, ${megabytes} MB; ${await otherText(row)}`);
 }
 
 if (process.argv.includes('--help')) console.log(usage);
@@ -107,5 +117,5 @@ else {
   if (given('--only') !== 'random') rows.push(...libraryRows());
   if (given('--only') !== 'library')
     rows.push(...recipes.flatMap((recipe) => seeds.map((seed) => randomRow(recipe, seed))));
-  rows.forEach(print);
+  for (const row of rows) await print(row);
 }

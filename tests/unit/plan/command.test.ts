@@ -26,20 +26,20 @@ function run(arguments_: string[], input = ''): { status: number | null; out: st
 }
 
 describe('npm run plan', () => {
-  it('prints a run sheet from standard input, the same each time', () => {
+  it('prints a run sheet from standard input', () => {
     const first = run(['-'], '{"systems":["wrist"]}');
     expect(first.status).toBe(0);
     const sheet = planSchema.parse(JSON.parse(first.out));
     expect(sheet.steps.map(({ manoeuvre }) => manoeuvre)).toContain('wrist-look');
     expect(sheet.optimal.positionSeconds).toBe(true);
-    expect(run(['-'], '{"systems":["wrist"]}')).toEqual(first);
   });
 
-  it('reads a file, with or without a byte order mark', () => {
+  it('reads a file, with or without a byte order mark, and prints the same each time', () => {
     writeFileSync(join(folder, 'plain.json'), '{"form":"whole"}');
     writeFileSync(join(folder, 'marked.json'), '\uFEFF{"form":"whole"}');
-    expect(run(['plain.json']).status).toBe(0);
-    expect(run(['marked.json'])).toEqual(run(['plain.json']));
+    const plain = run(['plain.json']);
+    expect(plain.status).toBe(0);
+    expect(run(['marked.json'])).toEqual(plain);
   });
 
   it('waits for a request that comes slowly, and reads a long one', async () => {

@@ -28,11 +28,12 @@ export const highs = await loadHighs();
  * each item begins. Written apart from the planner; only the meaning of orders and stages is shared.
  * @param most seconds that some order is known to take: it bounds the slots, and a better order needs no more of them
  */
-export function leastByProgram(model: Model, most: number, timeLimit = 60): Answer {
-  const { Status, ObjectiveValue } = highs.solve(programOf(model, slotsFor(model, most)), {
-    time_limit: timeLimit,
-    output_flag: false,
-  });
+export const leastByProgram = (model: Model, most: number, timeLimit = 60): Answer =>
+  solveProgram(programOf(model, slotsFor(model, most)), timeLimit);
+
+/** Solves a program in so many seconds, about. */
+export function solveProgram(program: string, timeLimit: number): Answer {
+  const { Status, ObjectiveValue } = highs.solve(program, { time_limit: timeLimit, output_flag: false });
   return { status: Status, seconds: Number.isFinite(ObjectiveValue) ? Math.round(ObjectiveValue) : Infinity };
 }
 
@@ -47,7 +48,7 @@ const range = (from: number, until: number): number[] =>
   Array.from({ length: Math.max(0, until - from) }, (_, i) => from + i);
 
 /** The program in the text form that the solver reads (CPLEX LP). Only positions and staged items need be whole. */
-function programOf(model: Model, slots: number): string {
+export function programOf(model: Model, slots: number): string {
   const rows = [...walkRows(model, slots), ...itemRows(model, slots), ...togetherRows(model.items, slots)];
   const binaries = [
     ...range(0, slots).flatMap((t) => model.positions.map((_, p) => at(t, p))),
@@ -109,6 +110,7 @@ const begins = (i: number, t: number): string => (t === 0 ? begun(i, 0) : `${beg
 
 function itemRows({ items, positions }: Model, slots: number): string[] {
   const number = new Map(items.map(({ id }, i) => [id, i]));
+  const before = everythingBefore(items);
   return items.flatMap((item, i) => {
     const starts = startsOf(item, slots);
     const whole = `${begun(i, present(starts.at(-1)))} = 1`;
@@ -119,18 +121,30 @@ function itemRows({ items, positions }: Model, slots: number): string[] {
         return `${begins(i, t)}${places} <= 0`;
       }),
     );
-    const orders = directly(item, items).flatMap((id) => orderRows(items, i, present(number.get(id)), slots));
+    const orders = directly(item, before).flatMap((id) => orderRows(items, i, present(number.get(id)), slots));
     return [whole, ...once, ...allowed, ...orders];
   });
 }
 
-/** What comes before an item, without what comes before that anyway. */
-function directly(item: PlanItem, items: readonly PlanItem[]): string[] {
+/** What comes before each item, directly or not. */
+function everythingBefore(items: readonly PlanItem[]): Map<string, Set<string>> {
   const byId = new Map(items.map((one) => [one.id, one]));
-  const known = item.after.filter((id) => byId.has(id));
-  const isBefore = (early: string, late: string): boolean =>
-    present(byId.get(late)).after.some((id) => id === early || (byId.has(id) && isBefore(early, id)));
-  return known.filter((id) => !known.some((other) => other !== id && isBefore(id, other)));
+  const known = new Map<string, Set<string>>();
+  const find = (item: PlanItem): Set<string> => {
+    const found =
+      known.get(item.id) ??
+      new Set(item.after.flatMap((id) => [id, ...(byId.has(id) ? find(present(byId.get(id))) : [])]));
+    known.set(item.id, found);
+    return found;
+  };
+  items.forEach(find);
+  return known;
+}
+
+/** What comes before an item, without what comes before that anyway. */
+function directly(item: PlanItem, before: ReadonlyMap<string, ReadonlySet<string>>): string[] {
+  const known = item.after.filter((id) => before.has(id));
+  return known.filter((id) => !known.some((other) => other !== id && before.get(other)?.has(id) === true));
 }
 
 /** By every slot, an item has begun only if what comes before it has ended. */
