@@ -7,6 +7,12 @@ export interface Walk {
   words: Omit<ScreenWords, 'skipped'>;
 }
 
+/** What is true, or begins, when one goes on. */
+function nextWords(screen: Screen): string {
+  if (screen.kind === 'move') return screen.block.changeSeconds > 0 ? 'Moved' : 'Ready';
+  return { open: 'Begin', step: 'Done', end: 'Close' }[screen.kind];
+}
+
 /** How a step was left. */
 type Mark = 'done' | 'skipped';
 
@@ -103,7 +109,7 @@ export class RunSheetWalk extends HTMLElement {
     this.#find('.mark-of-step').textContent = mark === undefined ? '' : `Marked as ${mark}.`;
     this.#find('.skip-step').hidden = screen.kind !== 'step';
     (this.#find('.back') as HTMLButtonElement).disabled = this.#at === 0;
-    this.#find('.next').textContent = { open: 'Begin', move: 'Moved', step: 'Done', end: 'Close' }[screen.kind];
+    this.#find('.next').textContent = nextWords(screen);
   }
 
   get #skipped(): ScreenWords['skipped'] {

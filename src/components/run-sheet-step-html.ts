@@ -2,7 +2,7 @@ import type { BlockStep } from '../plan/blocks.ts';
 import { durationText, labelOf, midSentence } from './labels.ts';
 import { markup, trusted, type Markup } from './markup.ts';
 import { exposedWords, labelsText, stepAnchor } from './run-sheet.ts';
-import { minuteOf } from '../sheets/words.ts';
+import { minuteOf, set } from '../sheets/words.ts';
 import type { EntryNotes, SheetEntry, SheetWords } from './run-sheet-words.ts';
 
 /** A step in its place on the sheet. */
@@ -64,7 +64,8 @@ export function beforeStepHtml(
   const covering =
     !coveredBefore && cover.length > 0 && markup`<p><b>Cover</b> the ${exposedWords(vocabulary, cover)}.</p>`;
   const standing =
-    moveTo !== undefined && markup`<p><b>Stand:</b> ${midSentence(labelOf(vocabulary.examinerPlaces, moveTo))}.</p>`;
+    moveTo !== undefined &&
+    markup`<p><b>Stand:</b> ${set(midSentence(labelOf(vocabulary.examinerPlaces, moveTo)))}.</p>`;
   return markup`${covering}${uncover.map((id) => uncoverHtml(id, vocabulary))}${standing}`;
 }
 
@@ -73,13 +74,13 @@ function uncoverHtml(id: string, vocabulary: SheetWords['vocabulary']): Markup {
   return markup`<p><b>Uncover</b> the ${exposedWords(vocabulary, [id])}. <span class="small">${exposure?.uncover} ${exposure?.cover}</span></p>`;
 }
 
-/** Consent, what is urgent and what hurts. */
+/** Consent, what hurts and what is urgent. */
 export function mindHtml(manoeuvre: SheetEntry): Markup {
   const { sensitive, notes } = manoeuvre;
   return markup`${
     sensitive && markup`<p><b>Sensitive.</b> Explicit consent, chaperone offered, right to stop.</p>`
-  }${notes && nowHtml(notes)}${
-    notes && markup`<p class="small"><b>Caution.</b> ${trusted(notes.cautions.join(' '))}</p>`
+  }${notes && markup`<p class="small"><b>Caution.</b> ${trusted(notes.cautions.join(' '))}</p>`}${
+    notes && nowHtml(notes)
   }`;
 }
 

@@ -60,6 +60,8 @@ describe.each(library.forms.map(({ id, ...form }) => ({ id, form })))('$id', ({ 
       expect(before).toContain(bare('Unwell? Stop and treat first.'));
       for (const sign of form.mustNotMiss) expect(before).toContain(bare(sign));
       for (const instrument of plan.layOut) expect(before).toContain(labelOf(library.instruments, instrument));
+      // The pocket sheet is for use, not for comparing.
+      expect(before.includes(bare(sheet.compared))).toBe(paper !== 'a6');
       expect(plan.steps[0]?.manoeuvre).toBe('unwell-first');
       expect(plan.steps.at(-1)?.manoeuvre).toBe('finish-and-explain');
       expect(text.body).toContain(bare(`Leaves out. ${form.leavesOut}`));
