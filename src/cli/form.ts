@@ -1,9 +1,8 @@
 import { parseArgs } from 'node:util';
-import { formCheckResponse } from './form-check-response.ts';
+import { formCheckResponse, formNoteOf } from './form-check-response.ts';
 import { formDiff } from './form-diff.ts';
-import { formNote, type Outcome } from './form-note.ts';
+import type { Outcome } from './form-note.ts';
 import { formRelease } from './form-release.ts';
-import { formOf } from './form-version.ts';
 
 const help = `npm run form -- COMMAND …
 
@@ -17,9 +16,9 @@ const help = `npm run form -- COMMAND …
 
 A, B and FORM are FORM@VERSION, for example adult-screening@1.0.0, or
 FORM@next for the draft. Without a version: the release in use; for B the draft;
-for check-response the version that the file names. A FILE of - is standard
-input. With CLINIC=NAME all of it is about the forms as that clinic has them.
-Faults are printed one a line, path:line:column  message, and the exit
+for check-response and note the version that the file names. A FILE of - is
+standard input. With CLINIC=NAME all of it is about the forms as that clinic has
+them. Faults are printed one a line, path:line:column  message, and the exit
 code is 1.
 
   --help   this text`;
@@ -34,13 +33,8 @@ const commands: Readonly<Record<string, Command>> = {
   release: { takes: 1, run: (form) => formRelease('content', form) },
   diff: { takes: 2, run: (a, b, asJson) => formDiff('content', a, b, asJson) },
   'check-response': { takes: 2, run: (form, file) => formCheckResponse('content', form, file) },
-  note: { takes: 2, run: noteOfFile },
+  note: { takes: 2, run: (form, file) => formNoteOf('content', form, file) },
 };
-
-function noteOfFile(name: string, file: string): Outcome | Promise<Outcome> {
-  const form = formOf('content', name);
-  return 'text' in form ? form : formNote(form, file);
-}
 
 /** Runs the command and returns the exit code. */
 async function main(): Promise<number> {
