@@ -1,6 +1,6 @@
 import { globSync } from 'node:fs';
 import { readArguments } from './arguments.ts';
-import { budget, overBudget, weighPage, type PageWeight } from './page-weight.ts';
+import { budget, editionBudget, overBudget, weighPage, type PageWeight } from './page-weight.ts';
 
 const help = `npm run budgets [-- DIR]
 
@@ -14,18 +14,25 @@ function main(): number {
   if (options.has('help')) return print(help, 0);
   if (problem !== undefined) return print(problem, 1);
   const root = names[0] ?? 'dist';
+  const most = process.env['CLINIC'] ? editionBudget : budget;
   const pages = globSync('protocols/*/*/index.html', { cwd: root }).sort();
   if (pages.length === 0) return print(`${root}  holds no manoeuvre's page; build the site first.`, 1);
   const weights = pages.map((page) => ({ page, weight: weighPage(root, process.env.BASE_PATH ?? '/', page) }));
-  const faults = weights.flatMap(({ page, weight }) => overBudget(page, weight));
+  const faults = weights.flatMap(({ page, weight }) => overBudget(page, weight, most));
   if (faults.length > 0) return print(faults.join('\n'), 1);
-  return print(`${pages.length} pages within budget; heaviest: ${heaviest(weights.map(({ weight }) => weight))}.`, 0);
+  return print(
+    `${pages.length} pages within budget; heaviest: ${heaviest(
+      weights.map(({ weight }) => weight),
+      most,
+    )}.`,
+    0,
+  );
 }
 
-function heaviest(weights: PageWeight[]): string {
-  const parts = Object.keys(budget) as (keyof PageWeight)[];
+function heaviest(weights: PageWeight[], most: PageWeight): string {
+  const parts = Object.keys(most) as (keyof PageWeight)[];
   return parts
-    .map((part) => `${part} ${Math.max(...weights.map((weight) => weight[part]))} of ${budget[part]}`)
+    .map((part) => `${part} ${Math.max(...weights.map((weight) => weight[part]))} of ${most[part]}`)
     .join(', ');
 }
 

@@ -11,7 +11,7 @@ const urgencyWords: { [U in Urgency]: string } = {
 export interface SafetyLine {
   /** linkId of the line: `<manoeuvre>.sensitive`, `.flag-1`, `.caution-1` and so on, `.note`. */
   linkId: string;
-  kind: 'sensitive' | 'flag' | 'caution' | 'note';
+  kind: 'sensitive' | 'flag' | 'caution' | 'local';
   /** What kind of line it is, in words, so that nobody takes it for anything else. */
   lead: string;
   words: string;
@@ -34,7 +34,7 @@ export function safetyLines({ manoeuvre, sensitive, redFlags, cautions, localNot
     ...cautions.map((caution, index) => safetyLine(`${manoeuvre}.caution-${index + 1}`, 'caution', 'Caution', caution)),
     ...(localNote === undefined
       ? []
-      : [safetyLine(`${manoeuvre}.note`, 'note', `Local note, ${localNote.by}`, localNote.words)]),
+      : [safetyLine(`${manoeuvre}.note`, 'local', `Local note, ${localNote.by}`, localNote.words)]),
   ];
 }
 
