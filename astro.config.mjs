@@ -47,6 +47,8 @@ export default defineConfig({
     plugins: [plainImports],
     // An inlined script could no longer import the search index by its own address.
     build: { assetsInlineLimit: 0 },
+    // The worker that makes forms fetches each format when it is asked for.
+    worker: { format: 'es' },
     ssr: { external: loadedByNode },
     // Found only at the first mistyped look-up otherwise, and the development server would answer that one late.
     optimizeDeps: { include: ['damerau-levenshtein'] },

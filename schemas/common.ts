@@ -11,6 +11,17 @@ export const day = z.iso.date();
 /** Non-empty text without leading or trailing white space. */
 export const words = z.string().trim().min(1, 'is empty');
 
+/**
+ * Permanent name of a form: an https address, or `urn:uuid:` (RFC 9562) for one whose maker has no address.
+ * FHIR R4 allows both for a Questionnaire's url.
+ */
+export const formName = z
+  .url({ protocol: /^(https|urn)$/ })
+  .regex(
+    /^(https:|urn:uuid:[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$)/,
+    'is neither an https address nor urn:uuid: with a UUID in lower case',
+  );
+
 /** Semantic version, MAJOR.MINOR.PATCH. */
 export const version = z
   .string()

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, id, scope, version, words } from './common.ts';
+import { day, formName, id, scope, version, words } from './common.ts';
 import { draftSignOff } from './sign-off.ts';
 
 /** An examination: which manoeuvres it holds, and how its form is versioned. */
@@ -19,8 +19,8 @@ export const formDefinition = z
     manoeuvres: z.array(id).default([]),
     /** Position that the patient is in when the examination begins; the sheet and the form are ordered from it. */
     start: id.optional(),
-    /** Permanent canonical address of the form; a constant of the project, never made from the site's address. */
-    url: z.url({ protocol: /^https$/ }),
+    /** Permanent canonical name of the form; a constant of its publisher, never made from the site's address. */
+    url: formName,
     /** Version that the draft will have when it is released. */
     version,
     publisher: words,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, id, recordSides, urgency, version, words } from './common.ts';
+import { day, formName, id, recordSides, urgency, version, words } from './common.ts';
 import { clinicEdition } from './clinic.ts';
 import { signOff, withdrawal } from './sign-off.ts';
 import { source } from './source.ts';
@@ -153,7 +153,7 @@ export const form = z.strictObject({
   leavesOut: words,
   /** Signs that must not be missed, most dangerous first; none for an examination that no complaint leads. */
   mustNotMiss: z.array(words),
-  url: z.url({ protocol: /^https$/ }),
+  url: formName,
   version,
   /** `draft` at next, `active` once released, `retired` when withdrawn. */
   status: z.enum(['draft', 'active', 'retired']),

@@ -1,4 +1,5 @@
-import { stringify } from 'csv-stringify/sync';
+// The package's own build for browsers: a form's files are made there too. It is the same code.
+import { stringify } from 'csv-stringify/browser/esm/sync';
 import type { Form } from '../../schemas/form.ts';
 import { type Answer, answersOfForm } from './answers.ts';
 import { normalWords } from './normal-words.ts';

@@ -17,7 +17,7 @@ export interface JsonSchema {
 export function responseSchema(form: Form): JsonSchema {
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
-    $id: `${form.url}/${form.version}/filled-form`,
+    ...identifier(form),
     $comment: form.copyright,
     title: `${form.title}: a filled form`,
     description: `${form.purpose} A filled form is a health record: who was examined, by whom and when is kept by the record system that holds it.`,
@@ -26,6 +26,11 @@ export function responseSchema(form: Form): JsonSchema {
     required: ['form', 'version', 'hash', 'answers'],
     properties: { ...identitySchemas(form), answers: answersSchema(form) },
   };
+}
+
+/** A UUID names the form alone, and nothing can stand below it: such a schema has no name of its own. */
+function identifier({ url, version }: Form): JsonSchema {
+  return url.startsWith('https:') ? { $id: `${url}/${version}/filled-form` } : {};
 }
 
 function identitySchemas({ url, version, hash }: Form): JsonSchema {

@@ -1,4 +1,5 @@
-import { createHash } from 'node:crypto';
+import { sha256 as digest } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 
 /** JSON with sorted keys and no white space: the same value always gives the same text. */
 export function canonicalJson(value: unknown): string {
@@ -12,7 +13,7 @@ export function canonicalJson(value: unknown): string {
   return `{${parts}}`;
 }
 
-/** SHA-256 of bytes, or of text as UTF-8, as 64 hex digits. */
+/** SHA-256 of bytes, or of text as UTF-8, as 64 hex digits; in a browser too, whose own is missing on plain http. */
 export function sha256(content: string | Uint8Array): string {
-  return createHash('sha256').update(content).digest('hex');
+  return bytesToHex(digest(typeof content === 'string' ? utf8ToBytes(content) : content));
 }

@@ -6,7 +6,11 @@ const something = /\S/;
 
 /** What says which form this is, and what each must look like. */
 const parts: { key: Extract<keyof Questionnaire, string>; pattern: RegExp; expected: string }[] = [
-  { key: 'url', pattern: /^https:\/\/[^\s|#]+$/, expected: 'a permanent https address without "|" or "#"' },
+  {
+    key: 'url',
+    pattern: /^(https:\/\/|urn:uuid:)[^\s|#]+$/,
+    expected: 'a permanent https address, or urn:uuid:, without "|" or "#"',
+  },
   { key: 'version', pattern: /^\d+\.\d+\.\d+$/, expected: 'MAJOR.MINOR.PATCH' },
   { key: 'name', pattern: /^[A-Z][A-Za-z0-9_]{0,254}$/, expected: 'a capital letter, then letters and digits' },
   { key: 'title', pattern: something, expected: 'a title' },
