@@ -85,6 +85,7 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
   it.each([
     ['a4.pdf', 'application/pdf'],
     ['letter.pdf', 'application/pdf'],
+    ['large.pdf', 'application/pdf'],
     ['questionnaire.json', 'application/json; charset=utf-8'],
     ['schema.json', 'application/json; charset=utf-8'],
     ['codebook.csv', 'text/csv; charset=utf-8'],
