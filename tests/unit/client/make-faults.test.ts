@@ -16,6 +16,11 @@ describe('the faults of a form', () => {
     expect(faults[field]).toMatch(/^(Give|Say) /);
   });
 
+  it('say of a word that no column holds', () => {
+    expect(makeFaults({ ...sound, purpose: `To ${'x'.repeat(31)}.` }, 1).purpose).toContain('longest word');
+    expect(makeFaults({ ...sound, purpose: `To ${'x'.repeat(29)}.` }, 1)).toEqual({});
+  });
+
   it('stand beside the manoeuvres when there is none', () => {
     expect(makeFaults(sound, 0)).toEqual({ manoeuvres: 'Choose an examination, or tick at least one manoeuvre.' });
   });

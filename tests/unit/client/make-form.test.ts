@@ -96,6 +96,8 @@ describe('a made form', () => {
   it('never has the id of a stock form, and has one whatever its title is written in', () => {
     expect(made(exam('intake'), { title: 'Short  visit' }).form.id).toBe('short-visit-own');
     expect(made(exam('intake'), { title: 'Überblick: größer' }).form.id).toBe('uberblick-gro-er');
+    expect(made(exam('intake'), { title: 'A title '.repeat(9) }).form.id).toBe('a-title-a-title-a-title-a-title');
+    expect(made(exam('intake'), { title: 'w'.repeat(40) }).form.id).toBe('w'.repeat(32));
     expect(made(exam('intake'), { title: '字' }).form.id).toBe('made-form');
   });
 
