@@ -70,12 +70,22 @@ function takenOff(library: Library, { without }: MakeChoice): string[] {
   return [`Taken off the examination that it was made from: ${titles.map(({ title }) => title).join('; ')}.`];
 }
 
-/** An id from the title, in the letters that ids have; never that of a stock examination. */
+/** Letters of an id at most: it stands at the foot of every sheet beside the safety line. */
+const longestId = 32;
+
+/** An id from the title, in the letters that ids have, cut between words; never that of a stock examination. */
 function formId(title: string, { forms }: Library): string {
   const ascii = title
     .normalize('NFKD')
     .replace(/\p{Mark}/gu, '')
     .toLowerCase();
-  const id = ascii.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'made-form';
+  const whole = ascii.replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'made-form';
+  const id =
+    whole.length > longestId
+      ? whole
+          .slice(0, longestId + 1)
+          .replace(/-[^-]*$/, '')
+          .slice(0, longestId)
+      : whole;
   return forms.some((form) => form.id === id) ? `${id}-own` : id;
 }

@@ -1,4 +1,4 @@
-import type { MakeAsk, MakeReply, MakeTask, MakeTasks } from './make-messages.ts';
+import type { MakeReply, MakeTask, MakeTasks } from './make-messages.ts';
 
 interface Waiting {
   resolve: (answer: never) => void;
@@ -16,7 +16,7 @@ export class MakeDesk {
     const number = this.#number++;
     return new Promise((resolve, reject) => {
       this.#waiting.set(number, { resolve, reject });
-      this.#started().postMessage({ number, task, ask } as MakeAsk);
+      this.#started().postMessage({ number, task, ask } satisfies { number: number; task: MakeTask; ask: unknown });
     });
   }
 

@@ -196,7 +196,7 @@ class FormMaker extends HTMLElement {
       this.#chooser?.goTo(faults);
       return;
     }
-    const slow = /pdf|zip/.test(ending) ? ' A PDF takes some seconds, the first one longer.' : '';
+    const slow = /pdf|zip/.test(ending) ? ' A PDF takes some seconds, of a long form up to a minute.' : '';
     this.#tell(`The file is being made.${slow}`);
     this.ariaBusy = 'true';
     try {

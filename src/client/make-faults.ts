@@ -16,11 +16,16 @@ export function makeFaults(words: MakeWords, manoeuvres: number): MakeFaults {
   const faults: MakeFaults = {};
   for (const [field, fault] of Object.entries(missing) as [Exclude<WordField, 'url'>, string][])
     if (words[field].trim() === '') faults[field] = fault;
+  for (const field of ['title', 'purpose', 'leavesOut', 'publisher'] as const)
+    if (longWord.test(words[field])) faults[field] = 'Split the longest word: it does not fit on paper.';
   if (words.publisher.trim().toLowerCase() === 'fingerbreadth') faults.publisher = missing.publisher;
   if (manoeuvres === 0) faults.manoeuvres = 'Choose an examination, or tick at least one manoeuvre.';
   const address = addressFault(words.url.trim());
   return address === undefined ? faults : { ...faults, url: address };
 }
+
+/** More letters than a column of the paper form surely holds. */
+const longWord = /\S{31}/;
 
 const uuid = /^urn:uuid:[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 

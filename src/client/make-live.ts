@@ -52,25 +52,26 @@ function itemHtml({ system }: FormSection, item: FormItem, form: Form, { numberO
   const stages = item.positions.map((position) => [position]);
   const page = `${root}protocols/${system}/${item.manoeuvre}/`;
   const asks = askedOf(item).map(({ label, fields }) => `${label}${fields.length > 1 ? ' (right, left)' : ''}`);
+  const marks = item.positions.map((position) => positionMarkSvg(position)).join('');
+  const where = [stagesText(form.positions, stages), ...safetyCounts(item)].join(' · ');
   return [
     `<li><p class="what"><span class="number">${number ?? ''}</span> <a href="${escapeHtml(page)}">${escapeHtml(item.title)}</a></p>`,
-    `<p class="where small">${item.positions.map((position) => positionMarkSvg(position)).join('')} ${escapeHtml(stagesText(form.positions, stages))}</p>`,
-    `<p class="small">${escapeHtml(asks.length > 0 ? `${asks.join('; ')}.` : 'Nothing to fill in.')}</p>`,
-    safetyHtml(item),
+    asks.length > 0 ? `<p>${escapeHtml(`${asks.join('; ')}.`)}</p>` : '',
+    `<p class="where small note">${marks} ${escapeHtml(where)}</p>`,
     '</li>',
   ].join('');
 }
 
 /** How much safety an item carries; the words themselves are on the form. */
-function safetyHtml(item: FormItem): string {
-  const kinds = { sensitive: 'sensitive examination', flag: 'red flag', caution: 'caution' } as const;
+function safetyCounts(item: FormItem): string[] {
   const lines = safetyLines(item);
-  const words = (['sensitive', 'flag', 'caution'] as const).flatMap((kind) => {
-    const count = lines.filter((line) => line.kind === kind).length;
-    if (count === 0) return [];
-    return [kind === 'sensitive' ? kinds.sensitive : counted(count, kinds[kind])];
-  });
-  return words.length === 0 ? '' : `<p class="small note">${escapeHtml(`On the form: ${words.join(', ')}.`)}</p>`;
+  const count = (kind: (typeof lines)[number]['kind']): number => lines.filter((line) => line.kind === kind).length;
+  const [flags, cautions] = [count('flag'), count('caution')];
+  return [
+    ...(count('sensitive') > 0 ? ['sensitive examination'] : []),
+    ...(flags > 0 ? [counted(flags, 'red flag')] : []),
+    ...(cautions > 0 ? [counted(cautions, 'caution')] : []),
+  ];
 }
 
 function nameHtml({ url, version, hash, publisher, copyright }: Form): string {

@@ -9,7 +9,7 @@ const sites = openSites();
 /** Words of the main part, without those of its live parts. */
 const words = (page: Page): Promise<string> =>
   page.evaluate<string>(`(() => {
-    const live = 'look-up, run-sheet-maker, run-sheet-walk, print-sheet, form-note, observer-agreement';
+    const live = 'look-up, run-sheet-maker, run-sheet-walk, print-sheet, form-note, observer-agreement, form-maker';
     document.querySelectorAll(live).forEach((node) => node.remove());
     return document.querySelector('main').innerText.replace(/\\s+/g, ' ');
   })()`);

@@ -1,15 +1,24 @@
-import { PDFName, type PDFDocument, PDFRawStream } from '@cantoo/pdf-lib';
+import { PDFBool, PDFDict, type PDFDocument, PDFName, PDFRawStream } from '@cantoo/pdf-lib';
 
 /** A name space declared before, and the element that the mark stands before, as Typst 0.14 writes them. */
 const declared = 'xmlns:pdf="http://ns.adobe.com/pdf/1.3/" ';
 const next = '<xmpTPg:NPages>';
 
 /**
- * Writes into a document's metadata that it is PDF/UA-1, as Typst's own export does when asked to (ISO 14289-1, clause 5):
- * its build for browsers cannot be asked. The templates are the same, and Node's export holds them against the standard.
- * Throws when the metadata is not what Typst writes.
+ * Writes into a document what Typst's own export does when asked for PDF/UA-1 (ISO 14289-1: clause 5, the mark in the
+ * metadata; 7.1, the title in the window's bar): its build for browsers cannot be asked. The templates are the same, and
+ * Node's export holds them against the standard. Throws when the document is not as Typst writes it.
  */
-export function markAccessible({ catalog, context }: PDFDocument): void {
+export function markAccessible(document: PDFDocument): void {
+  markMetadata(document);
+  const preferences = document.catalog.lookup(PDFName.of('ViewerPreferences'), PDFDict);
+  const entries = preferences.entries();
+  for (const [key] of entries) preferences.delete(key);
+  preferences.set(PDFName.of('DisplayDocTitle'), PDFBool.True);
+  for (const [key, value] of entries) preferences.set(key, value);
+}
+
+function markMetadata({ catalog, context }: PDFDocument): void {
   const reference = catalog.get(PDFName.of('Metadata'));
   const stream = context.lookup(reference);
   if (!(stream instanceof PDFRawStream)) throw new Error('The PDF has no metadata.');
