@@ -32,8 +32,10 @@ const focus = `(() => {
   const node = document.activeElement;
   const widthOf = (style) => style.outlineStyle === 'none' ? 0 : parseFloat(style.outlineWidth);
   const boxes = [...node.getClientRects()];
-  const uncovered = ({ left, top, width, height }) => {
-    const at = document.elementFromPoint(left + width / 2, top + height / 2);
+  // The middle of the part that stands in the window: a table may be taller than it.
+  const uncovered = ({ left, right, top, bottom }) => {
+    const middle = (from, to, most) => (Math.max(from, 0) + Math.min(to, most)) / 2;
+    const at = document.elementFromPoint(middle(left, right, innerWidth), middle(top, bottom, innerHeight));
     return at !== null && (node === at || node.contains(at) || at.contains(node));
   };
   return {

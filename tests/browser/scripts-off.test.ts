@@ -10,7 +10,8 @@ const sites = openSites();
 const words = (page: Page): Promise<string> =>
   page.evaluate<string>(`(() => {
     const live = 'look-up, run-sheet-maker, run-sheet-walk, print-sheet, form-note, observer-agreement, form-maker';
-    document.querySelectorAll(live).forEach((node) => node.remove());
+    const parts = ['check-copy .with-scripts', 'compare-versions .with-scripts', 'compare-versions .without-scripts'];
+    document.querySelectorAll([live, ...parts].join()).forEach((node) => node.remove());
     return document.querySelector('main').innerText.replace(/\\s+/g, ' ');
   })()`);
 
