@@ -9,7 +9,7 @@ export const standingWords: { [S in Edition['standing']]: { label: string; meani
     meaning:
       'Not released and not signed off: it changes without notice. Try it, comment on it, do not put it into use.',
   },
-  current: { label: 'Current', meaning: 'Released and signed off. Use this version; it no longer changes.' },
+  current: { label: 'Current', meaning: 'The newest release, signed off by those named here. It no longer changes.' },
   superseded: {
     label: 'Superseded',
     meaning: 'A newer version is released. Finish what was begun on this one, and begin anew on the newer.',
@@ -33,7 +33,7 @@ export function changeSummary(edition: Edition): string {
 
 /** What whoever holds a copy of a version is to do with it; `used` is the version of the form that is in use. */
 export function copyAdvice({ form, standing }: Pick<Edition, 'form' | 'standing'>, used: string): string {
-  if (standing === 'current') return 'Use it.';
+  if (standing === 'current') return 'It is the newest release.';
   if (standing === 'draft') return 'Do not put it into use.';
   if (standing === 'superseded') return `Use version ${used}.`;
   const { reason = '', replacement } = form.withdrawal ?? {};

@@ -15,7 +15,7 @@ const withdrawn = (replacement?: string): Form => ({
 
 describe('what to do with a copy', () => {
   it.each([
-    ['current', form, 'Use it.'],
+    ['current', form, 'It is the newest release.'],
     ['superseded', form, 'Use version 1.1.0.'],
     ['draft', form, 'Do not put it into use.'],
     ['withdrawn', withdrawn('1.0.1'), 'Do not use it: A caution was missing. Use version 1.0.1.'],
