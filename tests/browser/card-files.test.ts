@@ -44,7 +44,7 @@ describe.each(editionNames)('in the site built as %s', (edition) => {
   it.each(
     some.flatMap(({ id }) => Object.entries(sizes).map(([size, [width, height]]) => ({ id, size, width, height }))),
   )(
-    '$id.$size.pdf is served as a PDF on sheets of $width × $height mm, front and back',
+    '$id, $size, is served as a PDF on sheets of $width × $height mm, front and back',
     async ({ id, size, width, height }) => {
       const answer = await fetch(`${sites.url(edition)}cards/${id}.${size}.pdf`);
       expect(answer.status).toBe(200);
