@@ -21,7 +21,7 @@ class CheckCopy extends HTMLElement {
       return 'A code has eight signs: digits, and letters from a to f. Read it once more.';
     const rows = [...this.querySelectorAll<HTMLTableRowElement>(`tr[data-code="${code}"]`)];
     if (rows.length === 0)
-      return `No form here has the code ${code}. Read it once more. If it is right, the copy is an old draft, was altered, or comes from elsewhere: do not use it.`;
+      return `No form released here has the code ${code}. Read it once more. If it is right, the copy is an old draft, was altered, or was made by a clinic or service: do not use it until whoever is named on it confirms it.`;
     return rows
       .map((row) =>
         [...row.cells]

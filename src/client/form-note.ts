@@ -76,7 +76,7 @@ class FormNote extends HTMLElement {
     area.select();
     try {
       await navigator.clipboard.writeText(area.value);
-      this.#tell('The note is copied. On a shared computer, copy something else when you are done.');
+      this.#tell('The note is copied. On a shared computer, clear the clipboard and its history when you are done.');
     } catch {
       area.focus();
       this.#tell('The browser did not let the page copy. The note is selected: copy it by hand.');

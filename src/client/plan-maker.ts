@@ -226,6 +226,7 @@ class RunSheetMaker extends HTMLElement {
         layOut: plan.layOut,
         mustNotMiss: this.#form?.mustNotMiss ?? [],
         bare: coverAtEnd(plan),
+        leftOut: plan.leftOut.map(({ manoeuvre }) => manoeuvre),
       }),
       words,
     };

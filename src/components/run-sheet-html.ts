@@ -36,15 +36,15 @@ export function sheetHtml(view: SheetView, words: SheetWords): Markup {
   return markup`${part('Before all', openingHtml(view, words), ' alarm')}${
     view.mustNotMiss.length > 0 &&
     part('Must not be missed', linesHtml(view.mustNotMiss.map((sign) => markup`${sign}.`)), ' alarm must-not-miss')
+  }${
+    view.leavesOut !== undefined && part('Leaves out', markup`<p>${view.leavesOut}</p>`)
   }${part('In all', inAllHtml(view, words), ' in-all')}${part(
     'In order',
     orderHtml(id, blocks, words, level + 1),
     ' order',
   )}${part('Lay out', layOutHtml(plan, words))}${leftOutHtml(plan, words, part)}${blocks.map((block) =>
     blockHtml(id, block, words, level),
-  )}${atEndHtml(plan, words, part)}${
-    view.leavesOut !== undefined && part('Leaves out', markup`<p>${view.leavesOut}</p>`)
-  }`;
+  )}${atEndHtml(plan, words, part)}`;
 }
 
 type MakePart = (title: string, body: Markup, more?: string) => Markup;

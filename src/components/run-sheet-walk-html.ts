@@ -12,7 +12,7 @@ export type Screen =
   | { kind: 'open'; layOut: readonly string[]; mustNotMiss: readonly string[] }
   | { kind: 'move'; block: Block }
   | { kind: 'step'; block: Block; placed: PlacedStep; steps: number }
-  | { kind: 'end'; bare: readonly string[] };
+  | { kind: 'end'; bare: readonly string[]; leftOut: readonly string[] };
 
 type ScreenOf<Kind extends Screen['kind']> = Extract<Screen, { kind: Kind }>;
 
@@ -24,16 +24,18 @@ export interface WalkEnds {
   mustNotMiss: readonly string[];
   /** Regions to cover when all is done. */
   bare: readonly string[];
+  /** Manoeuvres that could not go on the sheet. */
+  leftOut: readonly string[];
 }
 
 /** The screens of a sheet: what comes before all, each change of position, each step, the end. */
-export function screensOf(blocks: readonly Block[], { layOut, mustNotMiss, bare }: WalkEnds): Screen[] {
+export function screensOf(blocks: readonly Block[], { layOut, mustNotMiss, bare, leftOut }: WalkEnds): Screen[] {
   const steps = blocks.reduce((sum, block) => sum + block.steps.length, 0);
   const middle = placedBlocks(blocks).flatMap(({ block, steps: placed }): Screen[] => [
     { kind: 'move', block },
     ...placed.map((one) => ({ kind: 'step' as const, block, placed: one, steps })),
   ]);
-  return [{ kind: 'open', layOut, mustNotMiss }, ...middle, { kind: 'end', bare }];
+  return [{ kind: 'open', layOut, mustNotMiss }, ...middle, { kind: 'end', bare, leftOut }];
 }
 
 /** Everything that a screen is made from beside the sheet's own words. */
@@ -49,7 +51,7 @@ export function screenHtml(screen: Screen, words: ScreenWords): Markup {
   if (screen.kind === 'open') return openHtml(screen, words);
   if (screen.kind === 'move') return movingHtml(screen.block, words);
   if (screen.kind === 'step') return walkStepHtml(screen, words);
-  return endHtml(screen.bare, words);
+  return endHtml(screen, words);
 }
 
 const heading = (title: string): Markup => markup`<h2 tabindex="-1">${title}</h2>`;
@@ -86,15 +88,18 @@ function walkStepHtml({ block, placed, steps }: ScreenOf<'step'>, words: ScreenW
   }<p><a href="${manoeuvre.page}">Open the page</a></p>`;
 }
 
-function endHtml(bare: readonly string[], { vocabulary, skipped }: ScreenWords): Markup {
+function endHtml({ bare, leftOut }: ScreenOf<'end'>, { vocabulary, skipped, entry }: ScreenWords): Markup {
   return markup`${heading('The end of the sheet')}${
     bare.length > 0 && markup`<p><b>Cover</b> the ${exposedWords(vocabulary, bare)}.</p>`
   }${
     skipped.length === 0
-      ? markup`<p>Nothing was skipped.</p>`
+      ? markup`<p>No step of this sheet was skipped.</p>`
       : markup`<p><b>Skipped:</b></p><ol class="skipped">${skipped.map(
           ({ number, title }) =>
             markup`<li><button type="button" data-step="${number}">${number}. ${title}</button></li>`,
         )}</ol>`
+  }${
+    leftOut.length > 0 &&
+    markup`<p><b>Left out before the start:</b></p><ul class="lines">${leftOut.map((id) => markup`<li>${entry(id).title}</li>`)}</ul>`
   }<p class="note">What was done and skipped is kept nowhere: write it down before leaving.</p>`;
 }

@@ -21,7 +21,8 @@ export function noteOf(form: FormSlice, filled: Filled): string {
 
 const statusWords = { draft: ' (draft)', active: '', retired: ' (withdrawn)' } as const;
 
-const limits = 'What is not named here was not recorded; it does not count as normal.';
+const limits =
+  'ABNORMAL marks only what was asked as normal or abnormal: read every line. What is not named here was not recorded; it does not count as normal.';
 
 function headLine({ title, id, version, status, hash }: FormSlice): string {
   return `${title}. Form ${id} ${version}${statusWords[status]}, code ${hash.slice(0, 8)}.`;

@@ -13,7 +13,7 @@ export const prompted = { label: 'Prompted', meaning: 'the observer had to say o
 
 /** What a mark at an item means. */
 export const criticalWords =
-  'Safety-critical: a sensitive examination, or one that can show what must be acted on now and that has a caution saying never or stop. The observer steps in at once where it is about to go wrong, and says so on the sheet.';
+  'Safety-critical: a sensitive examination, one in which the patient stands, consent, the end, or one that can show what must be acted on now and that has a caution saying never or stop. The observer steps in at once where it is about to go wrong, and says so on the sheet. An item without the mark can harm too.';
 
 /** The judgement of the whole: made first, by itself, and never a sum of the items. */
 export const judgement = {

@@ -49,12 +49,21 @@ export function watchedItems({ sheets }: Observation): WatchedItem[] {
   return sheets.flatMap(({ sections }) => sections.flatMap(({ items }) => items));
 }
 
+/** Items without which no touch is safe or lawful. */
+const alwaysCritical = ['introduce-and-consent', 'finish-and-explain'];
+
 /**
- * The rule for what is safety-critical: the item is a sensitive examination; or it can show what must be acted on now
- * (a red flag `now`) and one of its cautions says "never" or "stop". An item with cautions that only limit is not.
+ * The rule for what is safety-critical: the item is a sensitive examination; or the patient stands and can fall; or it is
+ * consent, or helping the patient up at the end; or it can show what must be acted on now (a red flag `now`) and one of
+ * its cautions says "never" or "stop". An item with cautions that only limit is not.
  */
-export function isSafetyCritical({ sensitive, redFlags, cautions }: FormItem): boolean {
-  return sensitive || (redFlags.some(({ urgency }) => urgency === 'now') && cautions.some(forbids));
+export function isSafetyCritical({ manoeuvre, sensitive, positions, redFlags, cautions }: FormItem): boolean {
+  return (
+    sensitive ||
+    positions.includes('standing') ||
+    alwaysCritical.includes(manoeuvre) ||
+    (redFlags.some(({ urgency }) => urgency === 'now') && cautions.some(forbids))
+  );
 }
 
 const forbids = (caution: string): boolean => /\b(never|stop)\b/i.test(caution);

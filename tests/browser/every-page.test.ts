@@ -5,15 +5,26 @@ import { editionNames, openSites } from './open-sites.ts';
 
 const sites = openSites();
 
+/** Pages that one window goes through. */
+const together = 30;
+
 describe.each(editionNames)('every page built as %s', (edition) => {
-  // `visit` fails where something goes wrong; the page itself must have come.
   // Every page below a path, where a wrong address shows; at the root, one of each kind.
-  const pages = edition === 'sub' ? builtPages(edition) : oneOfEachKind(edition);
-  it.each(pages.map(({ path }) => path))(
-    'opens without an error, a breach of its policy or a request to elsewhere: /%s',
-    async (path) => {
-      const title = await sites.visit(edition, path, {}, (page) => page.locator('main h1').innerText());
-      expect(title).not.toBe('');
+  const pages = (edition === 'sub' ? builtPages(edition) : oneOfEachKind(edition)).map(({ path }) => path);
+  const tours = Array.from({ length: Math.ceil(pages.length / together) }, (_, i) =>
+    pages.slice(i * together, (i + 1) * together),
+  );
+
+  it.each(tours.map((paths) => ({ paths, first: paths[0], count: paths.length })))(
+    'opens without an error, a breach of its policy or a request to elsewhere: $count from /$first on',
+    async ({ paths }) => {
+      const titles: string[] = [];
+      const amiss = await sites.tour(edition, paths, async (page) => {
+        titles.push(await page.locator('main h1').innerText());
+      });
+      expect(amiss).toEqual([]);
+      expect(titles).toHaveLength(paths.length);
+      expect(titles).not.toContain('');
     },
   );
 });
@@ -40,5 +51,13 @@ describe('the watch over pages', () => {
       await page.waitForTimeout(500);
     });
     await expect(visited).rejects.toThrow(words);
+  });
+
+  it('tells of a tour which page it was', async () => {
+    const paths = ['guides/safety/', 'sources/'];
+    const amiss = await sites.tour('sub', paths, async (page) => {
+      if (page.url().endsWith('sources/')) await page.evaluate('{ console.error("wrong") }');
+    });
+    expect(amiss).toEqual(['/sources/: console: wrong']);
   });
 });

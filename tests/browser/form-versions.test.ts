@@ -44,7 +44,9 @@ describe('a copy in hand', () => {
         return page.locator('check-copy .answer').innerText();
       };
       const code = shortCode(second.hash).toUpperCase();
-      expect(await check(`${code.slice(0, 4)} ${code.slice(4)}`)).toContain(`${second.version}, Current. It is the newest release.`);
+      expect(await check(`${code.slice(0, 4)} ${code.slice(4)}`)).toContain(
+        `${second.version}, Current. It is the newest release.`,
+      );
       expect(await check(shortCode(first.hash))).toContain(`${first.version}, Superseded. Use version `);
       expect(await check('00000000')).toContain('do not use it');
       expect(await check('12')).toContain('eight signs');

@@ -39,7 +39,7 @@ describe('the two editions', () => {
     html
       .replace(/(?<=\/_astro\/[\w.-]+)\.[\w-]{8}(?=\.(css|js|woff2))/g, '')
       .replace(/sha256-[\w+/=]+/g, 'sha256-')
-      .replaceAll(new RegExp(`(?<=(href|src|action|data-[a-z]+)=")${base}`, 'g'), '/');
+      .replaceAll(new RegExp(`(?<=(href|src|action|value|data-[a-z]+)=")${base}`, 'g'), '/');
 
   it('have the same pages, save for the base path', () => {
     const [root, sub] = [builtPages('root'), builtPages('sub')];

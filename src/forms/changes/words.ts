@@ -6,7 +6,7 @@ import type { ChangeSize } from '../releases/versions.ts';
 export const sizeWords: { [S in ChangeSize]: string } = {
   major: 'Major: an answer, caution or sign was lost, or means something else',
   minor: 'Minor: something was added or moved',
-  patch: 'Wording: nothing is asked that was not asked before',
+  patch: 'Wording or order: nothing is asked that was not asked before',
 };
 
 /** A change as a line: "Tone, right (tone.right): unit changed, from cm to mm". */

@@ -101,6 +101,7 @@ describe('the screens of a walk', () => {
     layOut: plan.layOut,
     mustNotMiss: ['Rigid <abdomen>'],
     bare: coverAtEnd(plan),
+    leftOut: [],
   });
   const words = { ...wordsWith(notes), tell: (id: string) => [`Words at ${id}.`], skipped: [] };
 
@@ -123,7 +124,7 @@ describe('the screens of a walk', () => {
 
   it('repeat at a later stage what to mind', () => {
     const staged = planRequest(library, { manoeuvres: ['shifting-dullness'] });
-    const all = screensOf(blocksOf(staged), { layOut: [], mustNotMiss: [], bare: [] });
+    const all = screensOf(blocksOf(staged), { layOut: [], mustNotMiss: [], bare: [], leftOut: [] });
     const later = present(all.find((screen) => screen.kind === 'step' && screen.placed.entry.step.stage === 2));
     expect(parse(screenHtml(later, words).html).text).toMatch(/Mind the hip\..*Grey and sweating/);
   });
@@ -141,7 +142,7 @@ describe('the screens of a walk', () => {
 
   it('list at the end what was skipped, each leading back to it', () => {
     const end = present(screens.at(-1));
-    expect(screenHtml(end, words).html).toContain('Nothing was skipped.');
+    expect(screenHtml(end, words).html).toContain('No step of this sheet was skipped.');
     const listed = parse(screenHtml(end, { ...words, skipped: [{ number: 3, title: 'Feel' }] }).html);
     expect(listed.querySelector('[data-step="3"]')?.text).toBe('3. Feel');
   });

@@ -25,7 +25,9 @@ describe('the note of a filled form', () => {
   it('says which form it comes from and that what is not named does not count as normal', () => {
     const lines = note(['finding-none', 'N']).split('\n');
     expect(lines[0]).toBe(`Fixture examination. Form fixture-form 0.1.0 (draft), code ${form.hash.slice(0, 8)}.`);
-    expect(lines.at(-2)).toBe('What is not named here was not recorded; it does not count as normal.');
+    expect(lines.at(-2)).toMatch(
+      /^ABNORMAL marks only .* What is not named here was not recorded; it does not count as normal\.$/,
+    );
     expect(note(['finding-none', 'N'])).toMatch(/\n$/);
   });
 
