@@ -23,7 +23,8 @@ interface Engine {
 }
 
 /**
- * Sets a form as Node does, from the same template, with the same form pass: the same bytes.
+ * Sets a form as Node does, from the same template, with the same form pass: the same text and fields. Only the box that
+ * PDF/UA asks for around a tagged picture is missing, which this build of the typesetter leaves out.
  * Rejects with TypesettingError when it cannot be set or has a sign that the faces lack, and when a file cannot be fetched.
  */
 export async function madePdf(
