@@ -79,7 +79,7 @@ interface Manifest {
 /** The live part has every item of the form in its order, a mark for each section, and the code of its content. */
 async function showsForm(page: Page, form: Form): Promise<void> {
   const items = form.sections.flatMap((section) => section.items);
-  expect(await said(page)).toContain(`${items.length} items`);
+  await soon(() => said(page)).toContain(`${items.length} items`);
   expect(await page.locator('.made-items .what a').allInnerTexts()).toEqual(items.map(({ title }) => title));
   expect(await page.locator('.made-form .part > h3 .mark').count()).toBe(form.sections.length);
   expect(await page.locator('.identity').innerText()).toContain(form.hash.slice(0, 8));

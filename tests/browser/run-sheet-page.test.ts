@@ -95,7 +95,7 @@ describe('choosing', () => {
       await soon(() => shown(page)).toEqual(planned(request));
       const { leftOut } = planRequest(library, request);
       expect(leftOut.length).toBeGreaterThan(0);
-      expect(await said(page)).toContain(`${leftOut.length} left out`);
+      await soon(() => said(page)).toContain(`${leftOut.length} left out`);
       const list = page.locator('.parts section', { has: page.locator('h3', { hasText: /^Left out$/ }) });
       expect(await list.locator('li').count()).toBe(leftOut.length);
       expect(await list.innerText()).toContain('needs a position that this patient cannot take: Standing');
@@ -106,7 +106,7 @@ describe('choosing', () => {
   it('takes systems, and manoeuvres found by a name that the title does not hold', async () => {
     await onPage('', async (page) => {
       await page.locator('[name=kind][value=systems]').check();
-      expect(await said(page)).toBe('Tick what is to be examined.');
+      await soon(() => said(page)).toBe('Tick what is to be examined.');
       await tick(page, 'systems', 'neck');
       await soon(() => shown(page)).toEqual(planned({ systems: ['neck'] }));
       await page.locator('[name=kind][value=manoeuvres]').check();
@@ -172,7 +172,7 @@ describe('the address', () => {
     'when it is damaged is told so once, with a sheet that can be used: %s',
     async (hash) => {
       await onPage(hash, async (page) => {
-        expect(await said(page)).toMatch(
+        await soon(() => said(page)).toMatch(
           hash.includes('=') ? /^This link is damaged, .* is shown instead\.$/ : /minutes/,
         );
         expect((await shown(page)).length).toBeGreaterThan(5);
