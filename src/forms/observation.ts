@@ -9,7 +9,7 @@ export interface WatchedItem extends Pick<FormItem, 'manoeuvre' | 'title' | 'pos
   number: number;
   /** Whether a wrong hand, or a sign passed over, can do lasting harm: {@link isSafetyCritical}. */
   critical: boolean;
-  /** The cautions of a critical item that forbid, to be read before it is watched. */
+  /** The cautions of a critical item that forbid or, where none does, all of them, to be read before it is watched. */
   forbids: string[];
 }
 
@@ -86,8 +86,14 @@ function watchedItem(item: FormItem, number: number): WatchedItem {
     sensitive,
     number,
     critical,
-    forbids: critical ? item.cautions.filter(forbids) : [],
+    forbids: critical ? toBeRead(item.cautions) : [],
   };
+}
+
+/** The cautions that forbid or, where none does, all of them. */
+function toBeRead(cautions: readonly string[]): string[] {
+  const forbidding = cautions.filter(forbids);
+  return forbidding.length > 0 ? forbidding : [...cautions];
 }
 
 function warningWords(count: number, sheets: number): string {
