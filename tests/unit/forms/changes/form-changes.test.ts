@@ -220,6 +220,8 @@ describe('what changed', () => {
     expect(changes.map(({ size }) => size)).toEqual(['major', 'patch']);
     const { label, linkId, unit } = fieldOf(fixtureForm(), 'quantity');
     expect(changeText(present(changes[0]))).toBe(`${label} (${linkId}): unit changed, from “${unit}” to “mm”`);
-    expect(changesText(changes)).toMatch(/^Major: [^]*\n\nWording or order: [^]*\n {2}The form: purpose reworded, from “/);
+    expect(changesText(changes)).toMatch(
+      /^Major: [^]*\n\nWording or order: [^]*\n {2}The form: purpose reworded, from “/,
+    );
   });
 });
